@@ -1,0 +1,121 @@
+package units
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+)
+
+// marshal writes v so that parse gives the very same value back, and writes
+// what was typed where that was a plain decimal in one of the usual units of
+// the kind. Scaling to SI and back may be off in the last bits, so the decimal
+// is looked for and not computed: rounded to 15 figures, in each unit; to 16;
+// the float64 neighbours of the quotient. Where no decimal in a usual unit
+// reads back to v the SI unit underneath does.
+func (k *kind) marshal(v float64) ([]byte, error) {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return nil, fmt.Errorf("%s: %w", k.name, ErrNotFinite)
+	}
+	v += 0 // no minus in front of nought
+	for _, digits := range [...]int{15, 16} {
+		for i := range k.text {
+			s := &k.text[i]
+			x, err := strconv.ParseFloat(strconv.FormatFloat(s.number(v), 'e', digits-1, 64), 64)
+			if err == nil && s.si(x) == v {
+				return []byte(s.join(shortest(x))), nil
+			}
+		}
+	}
+	q := k.text[0].number(v)
+	for _, x := range [...]float64{q, math.Nextafter(q, math.Inf(1)), math.Nextafter(q, math.Inf(-1))} {
+		if k.text[0].si(x) == v {
+			return []byte(k.text[0].join(shortest(x))), nil
+		}
+	}
+	return []byte(k.base.join(shortest(v))), nil
+}
+
+// shortest writes x in as few digits as read back to it, without an exponent
+// where a person would write none.
+func shortest(x float64) string {
+	if a := math.Abs(x); a != 0 && (a < 1e-6 || a >= 1e15) {
+		return strconv.FormatFloat(x, 'g', -1, 64)
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// format is fmt.Formatter for all quantities: no verb prints a number without
+// its unit.
+func (k *kind) format(f fmt.State, verb rune, v float64) {
+	text := ""
+	switch verb {
+	case 'v', 's':
+		text = k.string(v)
+		if verb == 'v' && f.Flag('#') {
+			text = strconv.FormatFloat(v, 'g', -1, 64) + "*units." + k.baseName()
+		}
+	case 'q':
+		text = strconv.Quote(k.string(v))
+	case 'e', 'E', 'f', 'F', 'g', 'G':
+		text = k.verb(f, verb, v)
+	default:
+		fmt.Fprintf(f, "%%!%c(units.%s=%s)", verb, k.goName, k.string(v))
+		return
+	}
+	if width, ok := f.Width(); ok {
+		if f.Flag('-') {
+			fmt.Fprintf(f, "%-*s", width, text)
+		} else {
+			fmt.Fprintf(f, "%*s", width, text)
+		}
+		return
+	}
+	fmt.Fprint(f, text)
+}
+
+// verb writes v for a floating-point verb, in the unit String would choose.
+func (k *kind) verb(f fmt.State, verb rune, v float64) string {
+	format := "%"
+	for _, flag := range "+# 0" {
+		if f.Flag(int(flag)) {
+			format += string(flag)
+		}
+	}
+	s := k.choose(v)
+	prec, ok := f.Precision()
+	if !ok {
+		if verb == 'g' || verb == 'G' {
+			return s.join(fmt.Sprintf(format+string(verb), s.number(v)))
+		}
+		prec = 6
+	}
+	return s.join(fmt.Sprintf(format+"."+strconv.Itoa(prec)+string(verb), s.number(v)))
+}
+
+// string is String: six figures at most, with the unit.
+func (k *kind) string(v float64) string {
+	s := k.choose(v)
+	return s.join(sixFigures(s.number(v)))
+}
+
+// choose takes the first unit in which v is at least 1, else the smallest.
+func (k *kind) choose(v float64) scale {
+	for _, s := range k.people {
+		if math.Abs(s.number(v)) >= 1-1e-9 || s.zero != 0 {
+			return s
+		}
+	}
+	if v == 0 {
+		return k.people[0]
+	}
+	return k.people[len(k.people)-1]
+}
+
+// sixFigures writes x rounded to six figures, without trailing noughts.
+func sixFigures(x float64) string {
+	x, _ = strconv.ParseFloat(strconv.FormatFloat(x, 'e', 5, 64), 64)
+	return shortest(x + 0)
+}
+
+// baseName is the Go name of the SI unit underneath.
+func (k *kind) baseName() string { return k.base.goName }
