@@ -1,0 +1,101 @@
+package geometry
+
+import (
+	"fmt"
+	"math"
+
+	"example.com/benchsums/units"
+)
+
+// Drop returns how far the piston has come down from its top at crank angle
+// theta. With the cylinder straight over the crank
+//
+//	x = r(1 − cos θ) + l(1 − √(1 − (r sin θ / l)²))
+//
+// with r the throw and l the rod between centres. With an offset e, and t the
+// angle from where the crank points up the cylinder, t = θ + arcsin(e/(l + r)),
+//
+//	x = √((l + r)² − e²) − r cos t − √(l² − (r sin t − e)²)
+//
+// Theta is measured from true top dead centre; any sign and any number of turns
+// will do. The result runs from 0 to the stroke and is never negative.
+//
+// The code uses the same relation in half angles, which keeps its figures near
+// the top, where the printed forms take two nearly equal numbers from each
+// other: the result is good to a few parts in 10¹⁵ of itself however small theta
+// is.
+func (c Crank) Drop(theta units.Angle) units.Length {
+	s, k := sincos(theta / 2)
+	sin, cos := c.fromCrankUp(2*s*k, (k-s)*(k+s))
+	q := c.cosRod(sin, cos)
+	m := c.cosTop*k - c.sinTop*s         // cosine half way between here and the top
+	v := 2*c.lambda*m*s - c.sinTop       // sin φ
+	w := (v - c.sinTop) / (q + c.cosTop) // tan of the rod's mean angle between here and the top
+	slope := 2 * c.lambda * k * m * (c.cosTop - w*c.sinTop)
+	x := 2 * float64(c.throw) * s * s * ((1 + q*c.cosTop - v*c.sinTop + slope) / (q + c.cosTop))
+	return min(units.Length(x), c.stroke)
+}
+
+// fromCrankUp turns the sine and cosine of an angle from true top dead centre
+// into those of the angle from where the crank points up the cylinder.
+func (c Crank) fromCrankUp(sin, cos float64) (float64, float64) {
+	return c.sinTop*cos + c.cosTop*sin, c.cosTop*cos - c.sinTop*sin
+}
+
+// cosRod returns the cosine of the rod's angle to the cylinder, √(1 − (λ sin t − ε)²),
+// as a root of a sum in which nothing cancels, however short the rod.
+func (c Crank) cosRod(sin, cos float64) float64 {
+	b := c.lambda * cos
+	return math.Sqrt(c.k0 + c.k1*sin + b*b)
+}
+
+// sincos returns the sine and cosine of an angle, exact at every quarter turn:
+// the angle is brought near zero in degrees, of which a turn has a whole number.
+func sincos(theta units.Angle) (sin, cos float64) {
+	deg := theta.Degrees()
+	quarters := math.RoundToEven(deg / 90)
+	sin, cos = math.Sincos(float64(units.Angle(deg-90*quarters) * units.Degree))
+	switch q := int64(quarters) & 3; q {
+	case 1:
+		return cos, -sin
+	case 2:
+		return -sin, -cos
+	case 3:
+		return -cos, sin
+	}
+	return sin, cos
+}
+
+// AnglesAtDrop returns the two crank angles at which the piston is the given
+// distance below its top, on the way up and on the way down. Both are positive:
+// before is counted back from true top dead centre, after forward. They are equal
+// when there is no offset.
+//
+//	tan(γ/2) = (l + d − r)/(l + d + r) √( x(h + y) / ((S − x)(b + y)) )
+//	after, before = γ ± atan2(e x, h y + e²)
+//
+// with h and b the pin's greatest and least height above the crank centre,
+// y = h − x its height now, and d = √(y² + e²). For no offset it is the law of
+// cosines for the triangle of crank and rod, in half angles. An angle is good to
+// a few parts in 10¹⁵ of itself at any drop, however small.
+//
+// The error is units.ErrDomain for a drop less than 0 or more than the stroke.
+func (c Crank) AnglesAtDrop(drop units.Length) (before, after units.Angle, err error) {
+	if !(drop >= 0 && drop <= c.stroke) {
+		return 0, 0, fmt.Errorf("drop %v: want 0 mm to %v, the stroke: %w", drop, c.stroke, units.ErrDomain)
+	}
+	x, left := float64(drop), float64(c.stroke-drop)
+	h, b, e := float64(c.top), float64(c.bottom), float64(c.offset)
+	y := b + left
+	d := y
+	if e != 0 {
+		d = math.Hypot(y, e)
+	}
+	r, l := float64(c.throw), float64(c.rod)
+	gamma := 2 * math.Atan((l+d-r)/(l+d+r)*math.Sqrt(x/left*((h+y)/(b+y))))
+	if e == 0 {
+		return units.Angle(gamma), units.Angle(gamma), nil
+	}
+	skew := math.Atan2(e/h*x, y+e/h*e)
+	return units.Angle(gamma - skew), units.Angle(gamma + skew), nil
+}
