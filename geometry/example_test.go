@@ -37,5 +37,5 @@ func ExampleCrank_WithOffset() {
 	fmt.Printf("%.2f° before, %.2f° after top dead centre\n", before.Degrees(), after.Degrees())
 	// Output:
 	// stroke 60.188 mm
-	// 29.96° before, 30.24° after top dead centre
+	// 30.21° before, 30.44° after top dead centre
 }
