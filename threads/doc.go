@@ -1,0 +1,2 @@
+// Package threads holds the screw threads that old small engines carry.
+package threads
