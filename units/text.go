@@ -95,7 +95,7 @@ func (k *kind) verb(f fmt.State, verb rune, v float64) string {
 // string is String: six figures at most, with the unit.
 func (k *kind) string(v float64) string {
 	s := k.choose(v)
-	return s.join(sixFigures(s.number(v)))
+	return s.join(figures(s.number(v), 6))
 }
 
 // choose takes the first unit in which v is at least 1, else the smallest.
@@ -111,9 +111,9 @@ func (k *kind) choose(v float64) scale {
 	return k.people[len(k.people)-1]
 }
 
-// sixFigures writes x rounded to six figures, without trailing noughts.
-func sixFigures(x float64) string {
-	x, _ = strconv.ParseFloat(strconv.FormatFloat(x, 'e', 5, 64), 64)
+// figures writes x rounded to n figures, without trailing noughts.
+func figures(x float64, n int) string {
+	x, _ = strconv.ParseFloat(strconv.FormatFloat(x, 'e', n-1, 64), 64)
 	return shortest(x + 0)
 }
 
