@@ -46,7 +46,8 @@ func (m *model) expand() (*series, error) {
 	if err := p.twist(s); err != nil {
 		return nil, err
 	}
-	return s, p.depart(s)
+	p.depart(s)
+	return s, nil
 }
 
 // A probe evaluates a model at points about its estimates.
@@ -231,10 +232,9 @@ func (p *probe) laplacian(at shift, step float64, root mat.Matrix) (float64, err
 	return sum, nil
 }
 
-// depart sees how far the function is from its series at 1.5 standard
-// uncertainties of each input, with what is odd compared at half of it too,
-// since the series has no third derivative along one input alone.
-func (p *probe) depart(s *series) error {
+// depart sees how far the function is from its series, up to second order, at
+// 1.5 standard uncertainties of each input.
+func (p *probe) depart(s *series) {
 	const w = 1.5
 	for i := range p.vars {
 		u := p.vars[i].dist.std()
@@ -248,15 +248,10 @@ func (p *probe) depart(s *series) error {
 			continue
 		}
 		s.swing[i] = math.Copysign(math.Hypot(up-s.y, down-s.y)/(w*math.Sqrt2), s.g[i])
-		near, err := p.difference(i, w*u/2)
-		if err != nil {
-			return err
-		}
 		even := (up+down)/2 - s.y - w*w/2*s.h[i][i]
-		odd := ((up - down) - 2*w*s.g[i] - 8*(near-w*s.g[i])) / 2 // fifth order and up
+		odd := (up-down)/2 - w*s.g[i]
 		s.tail = max(s.tail, math.Abs(even), math.Abs(odd))
 	}
-	return nil
 }
 
 // sum is the function shifted and the function shifted the other way, added.
@@ -271,14 +266,4 @@ func (p *probe) sum(shifts ...shift) (float64, error) {
 	}
 	down, err := p.at(back...)
 	return up + down, err
-}
-
-// difference is the function a step up less the function a step down.
-func (p *probe) difference(i int, step float64) (float64, error) {
-	up, err := p.at(shift{i, step})
-	if err != nil {
-		return 0, err
-	}
-	down, err := p.at(shift{i, -step})
-	return up - down, err
 }
