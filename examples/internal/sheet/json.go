@@ -1,0 +1,79 @@
+package sheet
+
+import (
+	"encoding/json"
+	"io"
+	"math"
+)
+
+// The JSON form. Keys are stable: programs may rely on them, and on the keys
+// of the figures; the texts are for people and may change.
+type jsonSheet struct {
+	Title    string        `json:"title"`
+	Sections []jsonSection `json:"sections"`
+	Notes    []string      `json:"notes,omitempty"`
+}
+
+type jsonSection struct {
+	Question int          `json:"question,omitempty"`
+	Key      string       `json:"key"`
+	Title    string       `json:"title"`
+	Answer   []string     `json:"answer"`
+	Figures  []jsonFigure `json:"figures"`
+	Working  []jsonStep   `json:"working,omitempty"`
+	Improve  string       `json:"improve,omitempty"`
+	Scribe   []string     `json:"scribe,omitempty"`
+	Ask      []string     `json:"questions,omitempty"`
+	Cautions []string     `json:"cautions,omitempty"`
+}
+
+type jsonFigure struct {
+	Key   string   `json:"key"`
+	Name  string   `json:"name"`
+	Value float64  `json:"value"`
+	Unit  string   `json:"unit"`
+	Std   *float64 `json:"standard_uncertainty,omitempty"`
+	DoF   *float64 `json:"degrees_of_freedom,omitempty"`
+	Note  string   `json:"note,omitempty"`
+}
+
+type jsonStep struct {
+	What    string `json:"what"`
+	Formula string `json:"formula,omitempty"`
+	Numbers string `json:"numbers,omitempty"`
+	Result  string `json:"result"`
+}
+
+// WriteJSON writes the sheet for programs: every figure with its key, value,
+// unit and standard uncertainty. A figure that is exact has no uncertainty, and
+// one whose uncertainty does not rest on a number of repeats has no degrees of
+// freedom.
+func (s *Sheet) WriteJSON(w io.Writer) error {
+	out := jsonSheet{Title: s.Title, Notes: s.Notes}
+	for _, sec := range s.Sections {
+		j := jsonSection{Question: sec.Number, Key: sec.Key, Title: sec.Title, Answer: sec.Answer, Figures: []jsonFigure{},
+			Improve: sec.Improve, Scribe: sec.Scribe, Ask: sec.Questions, Cautions: sec.Cautions}
+		for _, f := range sec.Figures {
+			j.Figures = append(j.Figures, f.json())
+		}
+		for _, st := range sec.Working {
+			j.Working = append(j.Working, jsonStep(st))
+		}
+		out.Sections = append(out.Sections, j)
+	}
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	return e.Encode(out)
+}
+
+func (f Figure) json() jsonFigure {
+	j := jsonFigure{Key: f.Key, Name: f.Name, Value: f.Value, Unit: f.Unit, Note: f.Note}
+	if f.Std > 0 {
+		j.Std = &f.Std
+		if f.DoF > 0 && !math.IsInf(f.DoF, 0) {
+			j.DoF = &f.DoF
+		}
+	}
+	return j
+}
