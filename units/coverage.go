@@ -23,7 +23,8 @@ func CoverageFactor(p, dof float64) (float64, error) {
 	if !(0 < p && p < 1) {
 		return 0, fmt.Errorf("coverage %g: want a fraction between 0 and 1, such as 0.95: %w", p, ErrDomain)
 	}
-	if dof == 0 || math.IsInf(dof, 1) {
+	if dof == 0 || dof > 1e7 { // from there t agrees with the normal distribution to 3e-7
+
 		return distuv.UnitNormal.Quantile((1 + p) / 2), nil
 	}
 	nu := wholeDoF(dof)

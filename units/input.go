@@ -226,7 +226,7 @@ func (m *model) correlate() error {
 		}
 		m.corr.SetSym(i, j, p.r)
 	}
-	if _, err := m.root(); err != nil {
+	if _, err := m.correlationRoot(); err != nil {
 		return err
 	}
 	return nil
@@ -240,10 +240,10 @@ func identity(n int) *mat.SymDense {
 	return m
 }
 
-// root returns L with L Lᵀ the correlation matrix, from its eigenvectors, so
+// correlationRoot returns L with L Lᵀ the correlation matrix, from its eigenvectors, so
 // that coefficients of ±1 are in order. It refuses a matrix that no set of
 // quantities can have.
-func (m *model) root() (*mat.Dense, error) {
+func (m *model) correlationRoot() (*mat.Dense, error) {
 	n := len(m.vars)
 	var eig mat.EigenSym
 	if !eig.Factorize(m.corr, true) {

@@ -107,6 +107,6 @@ func (r Reading[Q]) String() string {
 	if r.Std == 0 {
 		return k.string(float64(r.Value))
 	}
-	value, std := k.rounded(float64(r.Value), float64(r.Std))
+	value, std := k.rounded(float64(r.Value), float64(r.Std), false)
 	return value + " (u " + std + ")"
 }

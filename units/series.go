@@ -198,7 +198,7 @@ func (p *probe) directions() (mat.Matrix, error) {
 	if p.corr == nil {
 		return identity(max(1, len(p.vars))), nil
 	}
-	return p.root()
+	return p.correlationRoot()
 }
 
 // laplacian is the sum of the second derivatives along the independent
