@@ -53,6 +53,8 @@ type table struct {
 	rows     []row
 	listed   []listedRow // with effective and minor diameter as the standard prints them
 	keys     []key
+	sizes    []float64 // nominal bores beside rows, inches
+	gauge    []float64 // gauge lengths beside listed, millimetres
 }
 
 // A row is a line of a table whose diameters follow from the form.
@@ -65,6 +67,7 @@ type row struct {
 // A listedRow is a line of a table that prints its diameters.
 type listedRow struct {
 	designation             string
+	size                    float64 // number of a BA thread, nominal bore of a pipe in inches
 	pitch                   float64
 	major, effective, minor float64
 	from                    string

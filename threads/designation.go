@@ -1,0 +1,320 @@
+package threads
+
+import (
+	"unicode"
+	"unicode/utf8"
+
+	"example.com/benchsums/units"
+)
+
+// A query is what a designation asks for.
+type query struct {
+	size, pitch     float64 // as written; no pitch is 0
+	slack           float64 // how far the size may lie off, for decimals that were cut short
+	kind, pitchKind sizeKind
+	hint            hint
+	coarse, fine    bool
+	taper, parallel bool
+}
+
+// A sizeKind says in what a number is to be understood.
+type sizeKind uint8
+
+const (
+	bare        sizeKind = iota // whatever the series has
+	inches                      // as a pitch: threads per inch
+	millimetres                 //
+	number                      // a number size
+)
+
+// A scanner goes through a designation.
+type scanner struct {
+	text string
+	pos  int
+	q    query
+	seen int // numbers so far
+}
+
+// readDesignation reads text into a query.
+func readDesignation(text string) (query, error) {
+	s := scanner{text: text}
+	for {
+		s.space()
+		if s.pos == len(text) {
+			break
+		}
+		if err := s.item(); err != nil {
+			return query{}, err
+		}
+	}
+	return s.finish()
+}
+
+func (s *scanner) fail(pos int, msg string) error {
+	return &units.ParseError{Kind: "thread", Text: s.text, Pos: pos, Msg: msg, Err: units.ErrSyntax}
+}
+
+// space skips spaces and the marks that part a size from a pitch.
+func (s *scanner) space() {
+	for s.pos < len(s.text) {
+		r, n := s.rune()
+		switch {
+		case r == '-', r == '–', r == '−', r == '×', r == '*', r == ',' && !s.digitAt(s.pos+1), unicode.IsSpace(r):
+			s.pos += n
+		default:
+			return
+		}
+	}
+}
+
+func (s *scanner) rune() (rune, int) {
+	if c := s.text[s.pos]; c < utf8.RuneSelf {
+		return rune(c), 1
+	}
+	return utf8.DecodeRuneInString(s.text[s.pos:])
+}
+
+func (s *scanner) digitAt(i int) bool {
+	return i < len(s.text) && '0' <= s.text[i] && s.text[i] <= '9'
+}
+
+// item reads one number, word or mark.
+func (s *scanner) item() error {
+	r, n := s.rune()
+	switch {
+	case '0' <= r && r <= '9', r == '.' && s.digitAt(s.pos+1), vulgar(r) != 0:
+		return s.number()
+	case r == '#' || r == '№':
+		s.pos += n
+		return s.mark(s.pos-n, number)
+	case r == '"' || r == '″' || r == '”' || r == '“' || r == '\'' && s.doubled('\'') || r == '′' && s.doubled('′'):
+		s.pos += n
+		if r == '\'' || r == '′' {
+			s.pos += n
+		}
+		return s.unit(s.pos-n, inches)
+	case unicode.IsLetter(r):
+		return s.word()
+	}
+	return s.fail(s.pos, "want a size, a pitch and a series, such as 1/4-26 BSF, M8x1.25 or 2 BA")
+}
+
+// doubled reports whether the mark here stands twice.
+func (s *scanner) doubled(mark rune) bool {
+	n := utf8.RuneLen(mark)
+	r, _ := utf8.DecodeRuneInString(s.text[s.pos+n:])
+	return r == mark
+}
+
+// mark notes that the size to come, or the one just read, is of the kind.
+func (s *scanner) mark(pos int, k sizeKind) error {
+	if s.q.kind != bare && s.q.kind != k {
+		return s.fail(pos, "the size is given in two ways")
+	}
+	s.q.kind = k
+	return nil
+}
+
+// unit notes the unit of the number just read.
+func (s *scanner) unit(pos int, k sizeKind) error {
+	switch {
+	case s.seen == 0:
+		return s.fail(pos, "want a size before its unit")
+	case s.seen == 1:
+		return s.mark(pos, k)
+	case k == inches:
+		return s.fail(pos, "want the pitch in threads per inch, or in mm")
+	}
+	s.q.pitchKind = k
+	return nil
+}
+
+// number reads the size, or after that the pitch.
+func (s *scanner) number() error {
+	start := s.pos
+	v, places, fraction, err := s.value()
+	if err != nil {
+		return err
+	}
+	switch s.seen++; s.seen {
+	case 1:
+		s.q.size = v
+		s.q.slack = slack(v, places)
+		if fraction {
+			return s.mark(start, inches)
+		}
+	case 2:
+		if s.q.pitch != 0 {
+			return s.fail(start, "the pitch is given twice")
+		}
+		if !(v > 0) {
+			return s.fail(start, "want a pitch of more than 0")
+		}
+		s.q.pitch = v
+	default:
+		return s.fail(start, "want no more than a size and a pitch; a tolerance class goes to Bolt or Nut")
+	}
+	return nil
+}
+
+// slack allows for the decimals of a fraction of an inch that were rounded or
+// cut off, 0.312 for 5/16; sizes given in fewer than three places, and the ten
+// millionths of a nearly exact size, are left alone.
+func slack(v float64, places int) float64 {
+	switch places {
+	case 3:
+		return 0.0006
+	case 4:
+		return 0.00006
+	}
+	return 1e-9 * v
+}
+
+// value reads a number: 8, 1.25, .25, 1/4, 1 1/4, 1-1/4, 1.1/4, ¼, 1¼.
+func (s *scanner) value() (v float64, places int, fraction bool, err error) {
+	if r, n := s.rune(); vulgar(r) != 0 {
+		s.pos += n
+		return vulgar(r), 0, true, nil
+	}
+	start := s.pos
+	whole, _, err := s.digits(start)
+	if err != nil {
+		return 0, 0, false, err
+	}
+	if f, ok, err := s.fractionAfter(whole); ok || err != nil {
+		return f, 0, true, err
+	}
+	if s.pos < len(s.text) && (s.text[s.pos] == '.' || s.text[s.pos] == ',') && s.digitAt(s.pos+1) {
+		if s.text[s.pos] == ',' {
+			return 0, 0, false, s.fail(s.pos, "a comma can part decimals or thousands; write a point")
+		}
+		s.pos++
+		dec, n, err := s.digits(start)
+		if err != nil {
+			return 0, 0, false, err
+		}
+		if n > 9 {
+			return 0, 0, false, s.fail(start, "want no more than nine decimals")
+		}
+		scale := 1.0
+		for range n {
+			scale *= 10
+		}
+		return (whole*scale + dec) / scale, n, false, nil
+	}
+	return whole, 0, false, nil
+}
+
+// digits reads digits, none of which is 0.
+func (s *scanner) digits(start int) (v float64, n int, err error) {
+	for ; s.digitAt(s.pos); s.pos++ {
+		v = 10*v + float64(s.text[s.pos]-'0')
+		n++
+	}
+	if n > 9 {
+		return 0, n, s.fail(start, "too many digits for a size or a pitch")
+	}
+	return v, n, nil
+}
+
+// fractionAfter reads what makes a fraction of the whole number just read: the
+// rest of 1/4, or the 1/4 of 1 1/4, 1-1/4, 1.1/4 and 1¼.
+func (s *scanner) fractionAfter(whole float64) (v float64, ok bool, err error) {
+	if den, ok, err := s.denominator(); ok || err != nil {
+		return whole / den, true, err
+	}
+	at := s.pos
+	for at < len(s.text) && s.text[at] == ' ' {
+		at++
+	}
+	if at == s.pos && at < len(s.text) && (s.text[at] == '-' || s.text[at] == '.') {
+		at++
+	}
+	mixed := scanner{text: s.text, pos: at}
+	if at == len(s.text) {
+		return 0, false, nil
+	}
+	if r, n := mixed.rune(); vulgar(r) != 0 {
+		s.pos = at + n
+		return whole + vulgar(r), true, nil
+	}
+	if !mixed.digitAt(at) {
+		return 0, false, nil
+	}
+	num, _, err := mixed.digits(at)
+	if err != nil {
+		return 0, false, nil // not a fraction; the number is read again and refused
+	}
+	den, ok, err := mixed.denominator()
+	if !ok && err == nil {
+		return 0, false, nil
+	}
+	s.pos = mixed.pos
+	if err == nil && !(num < den) {
+		err = s.fail(at, "want a fraction of less than 1 beside a whole number")
+	}
+	return whole + num/den, true, err
+}
+
+// denominator reads a stroke and the number under it, if they are here.
+func (s *scanner) denominator() (v float64, ok bool, err error) {
+	if s.pos == len(s.text) {
+		return 0, false, nil
+	}
+	r, n := s.rune()
+	if r != '/' && r != '⁄' && r != '∕' || !s.digitAt(s.pos+n) {
+		return 0, false, nil
+	}
+	start := s.pos
+	s.pos += n
+	v, _, err = s.digits(start)
+	if err == nil && v == 0 {
+		err = s.fail(start, "a fraction over 0")
+	}
+	return v, true, err
+}
+
+// vulgar returns the value of a fraction that is one character, 0 for others.
+func vulgar(r rune) float64 {
+	switch r {
+	case '¼':
+		return 1. / 4
+	case '½':
+		return 1. / 2
+	case '¾':
+		return 3. / 4
+	case '⅛':
+		return 1. / 8
+	case '⅜':
+		return 3. / 8
+	case '⅝':
+		return 5. / 8
+	case '⅞':
+		return 7. / 8
+	}
+	return 0
+}
+
+// finish checks what was read as a whole.
+func (s *scanner) finish() (query, error) {
+	q := &s.q
+	switch {
+	case s.seen == 0:
+		return query{}, s.fail(len(s.text), "want a size, such as 1/4 BSF, M8x1.25 or 2 BA")
+	case (q.coarse || q.fine) && q.hint != hintMetric:
+		return query{}, s.fail(len(s.text), "coarse and fine go with M; in inches write UNC or UNF, BSW or BSF")
+	case q.coarse && q.fine, q.taper && q.parallel:
+		return query{}, s.fail(len(s.text), "two things that exclude one another")
+	case q.taper && q.hint == hintBSP:
+		q.hint = hintR
+	case q.taper && q.hint != hintR && q.hint != hintNPT, q.parallel && q.hint != hintBSP && q.hint != hintG:
+		return query{}, s.fail(len(s.text), "taper and parallel go with BSP")
+	}
+	switch {
+	case q.hint == hintBA && q.kind == bare:
+		q.kind = number
+	case q.hint == hintNone && q.kind == number:
+		q.hint = hintNumber
+	}
+	return *q, nil
+}
