@@ -93,7 +93,9 @@ func (t Thread) HoleFor(engagement float64, full FullThread) (units.Length, erro
 	return t.major - units.Length(2*engagement)*t.FullDepth(full), nil
 }
 
-func noThread() error { return fmt.Errorf("no thread: want one of Find, All or New: %w", units.ErrDomain) }
+func noThread() error {
+	return fmt.Errorf("no thread: want one of Find, All or New: %w", units.ErrDomain)
+}
 
 // A TappingDrill is a drill for a tapped hole and the engagement it leaves.
 type TappingDrill struct {
@@ -132,12 +134,12 @@ func TappingDrills(t Thread, want float64, full FullThread, drills ...Drill) ([]
 		return nil, fmt.Errorf("drills for %v: none of the %d lies between %v and %v: %w", t, len(drills), t.minor, t.major, units.ErrDomain)
 	}
 	slices.SortStableFunc(fits, func(a, b TappingDrill) int {
-		return compareLengths(apart(a.diameter, hole), apart(b.diameter, hole))
+		return compareLengths(distance(a.diameter, hole), distance(b.diameter, hole))
 	})
 	return fits, nil
 }
 
-func apart(a, b units.Length) units.Length { return units.Length(math.Abs(float64(a - b))) }
+func distance(a, b units.Length) units.Length { return units.Length(math.Abs(float64(a - b))) }
 
 // DieBlank returns the diameter to turn or choose for a rod that a die is to
 // thread:
