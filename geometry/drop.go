@@ -20,20 +20,31 @@ import (
 // Theta is measured from true top dead centre; any sign and any number of turns
 // will do. The result runs from 0 to the stroke and is never negative.
 //
-// The code uses the same relation in half angles, which keeps its figures near
-// the top, where the printed forms take two nearly equal numbers from each
+// The code uses the same relations in half angles, which keeps their figures
+// near the top, where the printed forms take two nearly equal numbers from each
 // other: the result is good to a few parts in 10¹⁵ of itself however small theta
 // is.
 func (c Crank) Drop(theta units.Angle) units.Length {
-	s, k := sincos(theta / 2)
+	s, k := halfSincos(theta)
+	if c.offset != 0 {
+		return c.dropOffset(s, k)
+	}
+	b := 2 * c.lambda * s * k // sin φ = λ sin θ
+	q := c.cosRod(2*s*k, (k-s)*(k+s))
+	return min(units.Length(float64(c.throw)*(2*s*s+b*(2*s*k)/(1+q))), c.stroke)
+}
+
+// dropOffset is Drop from the sine and cosine of half the angle. Every term of
+// the printed form is a difference from its value at the top; each is written as
+// a product with sin(θ/2) in it.
+func (c Crank) dropOffset(s, k float64) units.Length {
 	sin, cos := c.fromCrankUp(2*s*k, (k-s)*(k+s))
 	q := c.cosRod(sin, cos)
-	m := c.cosTop*k - c.sinTop*s         // cosine half way between here and the top
-	v := 2*c.lambda*m*s - c.sinTop       // sin φ
-	w := (v - c.sinTop) / (q + c.cosTop) // tan of the rod's mean angle between here and the top
-	slope := 2 * c.lambda * k * m * (c.cosTop - w*c.sinTop)
-	x := 2 * float64(c.throw) * s * s * ((1 + q*c.cosTop - v*c.sinTop + slope) / (q + c.cosTop))
-	return min(units.Length(x), c.stroke)
+	m := c.cosTop*k - c.sinTop*s // cosine of the crank's angle half way from the top to here
+	v := 2*c.lambda*m*s - c.sinTop
+	w := (v - c.sinTop) / (q + c.cosTop) // tangent of the rod's angle half way
+	sum := 1 + q*c.cosTop - v*c.sinTop + 2*c.lambda*k*m*(c.cosTop-w*c.sinTop)
+	return min(units.Length(2*float64(c.throw)*s*s*(sum/(q+c.cosTop))), c.stroke)
 }
 
 // fromCrankUp turns the sine and cosine of an angle from true top dead centre
@@ -42,8 +53,9 @@ func (c Crank) fromCrankUp(sin, cos float64) (float64, float64) {
 	return c.sinTop*cos + c.cosTop*sin, c.cosTop*cos - c.sinTop*sin
 }
 
-// cosRod returns the cosine of the rod's angle to the cylinder, √(1 − (λ sin t − ε)²),
-// as a root of a sum in which nothing cancels, however short the rod.
+// cosRod returns the cosine of the rod's angle to the cylinder,
+// √(1 − (λ sin t − ε)²), as the root of a sum in which nothing cancels, however
+// short the rod: 1 − λ² − ε² + 2λε sin t + (λ cos t)².
 func (c Crank) cosRod(sin, cos float64) float64 {
 	b := c.lambda * cos
 	return math.Sqrt(c.k0 + c.k1*sin + b*b)
@@ -53,15 +65,27 @@ func (c Crank) cosRod(sin, cos float64) float64 {
 // the angle is brought near zero in degrees, of which a turn has a whole number.
 func sincos(theta units.Angle) (sin, cos float64) {
 	deg := theta.Degrees()
-	quarters := math.RoundToEven(deg / 90)
+	quarters := math.RoundToEven(deg * (1.0 / 90))
 	sin, cos = math.Sincos(float64(units.Angle(deg-90*quarters) * units.Degree))
-	switch q := int64(quarters) & 3; q {
+	switch int64(quarters) & 3 {
 	case 1:
 		return cos, -sin
 	case 2:
 		return -sin, -cos
 	case 3:
 		return -cos, sin
+	}
+	return sin, cos
+}
+
+// halfSincos returns the sine and cosine of half an angle, both perhaps with the
+// other sign: for use where only their products count. Exact at every half turn.
+func halfSincos(theta units.Angle) (sin, cos float64) {
+	deg := theta.Degrees()
+	halves := math.RoundToEven(deg * (1.0 / 180))
+	sin, cos = math.Sincos(float64(units.Angle(deg-180*halves) * (units.Degree / 2)))
+	if int64(halves)&1 != 0 {
+		return cos, -sin
 	}
 	return sin, cos
 }
@@ -84,18 +108,24 @@ func (c Crank) AnglesAtDrop(drop units.Length) (before, after units.Angle, err e
 	if !(drop >= 0 && drop <= c.stroke) {
 		return 0, 0, fmt.Errorf("drop %v: want 0 mm to %v, the stroke: %w", drop, c.stroke, units.ErrDomain)
 	}
-	x, left := float64(drop), float64(c.stroke-drop)
+	before, after = c.angles(drop, c.stroke-drop)
+	return before, after, nil
+}
+
+// angles is AnglesAtDrop from the distances to the top and to the bottom, so that
+// a small one of either keeps its figures.
+func (c Crank) angles(drop, left units.Length) (before, after units.Angle) {
 	h, b, e := float64(c.top), float64(c.bottom), float64(c.offset)
-	y := b + left
+	y := b + float64(left)
 	d := y
 	if e != 0 {
 		d = math.Hypot(y, e)
 	}
 	r, l := float64(c.throw), float64(c.rod)
-	gamma := 2 * math.Atan((l+d-r)/(l+d+r)*math.Sqrt(x/left*((h+y)/(b+y))))
+	gamma := 2 * math.Atan((l+d-r)/(l+d+r)*math.Sqrt(float64(drop/left)*((h+y)/(b+y))))
 	if e == 0 {
-		return units.Angle(gamma), units.Angle(gamma), nil
+		return units.Angle(gamma), units.Angle(gamma)
 	}
-	skew := math.Atan2(e/h*x, y+e/h*e)
-	return units.Angle(gamma - skew), units.Angle(gamma + skew), nil
+	skew := math.Atan2(e/h*float64(drop), y+e/h*e)
+	return units.Angle(gamma - skew), units.Angle(gamma + skew)
 }
