@@ -1,0 +1,9 @@
+package fits
+
+import (
+	"testing"
+
+	"example.com/benchsums/internal/figures"
+)
+
+func TestMain(m *testing.M) { figures.Main(m) }
