@@ -26,6 +26,14 @@ func refused(t *testing.T, name string, err error, text string) {
 	}
 }
 
+// nearly is figures.Near for the tests that draw their own values.
+func nearly(t rapid.TB, what string, got, want, tol float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tol) {
+		t.Errorf("%s: got %.12g, want %.12g within %.3g", what, got, want, tol)
+	}
+}
+
 func TestHalfSpeedMagneto(t *testing.T) {
 	const awo = "AWO 425 motorcycle operating instructions (1950s), section 5.21"
 	figures.Figure{Printed: "19", Source: awo}.Check(t, HalfSpeed().Shaft(38*deg).Degrees())
