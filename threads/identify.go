@@ -57,7 +57,7 @@ func NewIdentifier(all iter.Seq[Thread]) (*Identifier, error) {
 }
 
 // sorted returns what is known of each thread as bolt or nut, by its crest.
-func sorted(names [][]Thread, m Member) []known {
+func sorted(names [][]Thread, m Part) []known {
 	all := make([]known, len(names))
 	for i, n := range names {
 		t := n[0]
@@ -68,14 +68,14 @@ func sorted(names [][]Thread, m Member) []known {
 }
 
 // crest returns the basic diameter at the crests, root that at the roots.
-func crest(t Thread, m Member) units.Length {
+func crest(t Thread, m Part) units.Length {
 	if m == Nut {
 		return t.minor
 	}
 	return t.major
 }
 
-func root(t Thread, m Member) units.Length {
+func root(t Thread, m Part) units.Length {
 	if m == Nut {
 		return t.major
 	}
@@ -139,7 +139,7 @@ type Identification struct {
 	// Hand is that of the readings.
 	Hand Hand
 
-	member Member
+	part Part
 }
 
 // least is the probability below which a candidate is left out.
@@ -165,7 +165,7 @@ func (id *Identifier) Identify(r Readings) (Identification, error) {
 		return Identification{}, fmt.Errorf("prior: want a weight above 0 for one series at least: %w", units.ErrDomain)
 	}
 	m := newModel(r)
-	all, lo, hi := id.window(&m, r.Member)
+	all, lo, hi := id.window(&m, r.Part)
 	unlisted := priorUnlisted / (1 - priorUnlisted) * weight * m.unlisted()
 	sum := unlisted
 	found := make([]Candidate, 0, 16)
@@ -181,7 +181,7 @@ func (id *Identifier) Identify(r Readings) (Identification, error) {
 	for i := range found {
 		m.explain(&found[i])
 	}
-	return Identification{found, unlisted / sum, r.Hand, r.Member}, nil
+	return Identification{found, unlisted / sum, r.Hand, r.Part}, nil
 }
 
 // of returns the prior weight of a thread under all its names.
@@ -221,17 +221,17 @@ func rank(found []Candidate, sum float64) []Candidate {
 	return found[:n]
 }
 
-// window returns the threads as the member and the range of them that the
+// window returns the threads as the part and the range of them that the
 // reading over the crests leaves.
-func (id *Identifier) window(m *model, member Member) (all []known, lo, hi int) {
+func (id *Identifier) window(m *model, part Part) (all []known, lo, hi int) {
 	all = id.bolts
-	if member == Nut {
+	if part == Nut {
 		all = id.nuts
 	}
 	if m.crest.std == 0 {
 		return all, 0, len(all)
 	}
-	from, to := m.window(member)
+	from, to := m.window(part)
 	lo, _ = slices.BinarySearchFunc(all, from, func(k known, x float64) int { return cmp.Compare(k.sought, x) })
 	hi, _ = slices.BinarySearchFunc(all[lo:], to, func(k known, x float64) int { return cmp.Compare(k.sought, x) })
 	return all, lo, lo + hi

@@ -43,7 +43,7 @@ const (
 const workAngle = 0.5 * units.Degree
 
 // workOn returns the workmanship for a thread as bolt or nut.
-func workOn(t Thread, m Member) workmanship {
+func workOn(t Thread, m Part) workmanship {
 	p := float64(t.pitch)
 	w := workmanship{
 		crest:     spread{0, workEnd + workCrest*p},
@@ -74,7 +74,7 @@ type model struct {
 	away                                 float64 // 1 for a bolt, which wears smaller, −1 for a nut
 	wear                                 float64
 	taper                                TaperSeen
-	member                               Member
+	part                                 Part
 }
 
 func newModel(r Readings) model {
@@ -87,9 +87,9 @@ func newModel(r Readings) model {
 		away:      1,
 		wear:      float64(r.Wear),
 		taper:     r.Taper,
-		member:    r.Member,
+		part:      r.Part,
 	}
-	if r.Member == Nut {
+	if r.Part == Nut {
 		m.away = -1
 	}
 	return m
@@ -99,14 +99,14 @@ func newModel(r Readings) model {
 const far = 7
 
 // window returns the basic crest diameters that the reading can be of.
-func (m *model) window(member Member) (from, to float64) {
+func (m *model) window(part Part) (from, to float64) {
 	largest := 10e-3 // no series has a pitch so large
 	if m.pitch.std != 0 {
 		largest = m.pitch.value + far*m.pitch.std
 	}
 	along := workTaper * largest / 16
 	most := workEnd + workCrest*largest
-	if member == Nut {
+	if part == Nut {
 		most = workBore * 2 * largest // no form takes twice the pitch off the diameter
 	}
 	short, long := far*m.crest.std+along, far*m.crest.std+along+most+m.wear
@@ -136,7 +136,7 @@ func (m *model) likelihood(k *known) float64 {
 		p *= k.work.effective.density(m.away*(float64(k.names[0].effective)-m.effective.value), m.effective.std, 0)
 	}
 	if m.root.std != 0 && p > 0 {
-		p *= k.work.root.density(m.away*(float64(root(k.names[0], m.member))-m.root.value), m.root.std, 0)
+		p *= k.work.root.density(m.away*(float64(root(k.names[0], m.part))-m.root.value), m.root.std, 0)
 	}
 	return p
 }

@@ -7,26 +7,6 @@ import (
 	"example.com/benchsums/units"
 )
 
-// A Member is one of the two that screw together.
-type Member uint8
-
-// The members.
-const (
-	Bolt Member = iota // any thread on the outside: bolt, stud, plug
-	Nut                // any thread on the inside: nut, tapped hole
-)
-
-// String returns the member in a word.
-func (m Member) String() string {
-	switch m {
-	case Bolt:
-		return "bolt"
-	case Nut:
-		return "nut"
-	}
-	return "unknown member"
-}
-
 // A Hand is which way a thread runs.
 type Hand uint8
 
@@ -74,7 +54,7 @@ func (s TaperSeen) String() string {
 // value is 0 was not taken. One of the three diameters is needed; without the
 // pitch there will be many candidates.
 type Readings struct {
-	Member Member
+	Part Part // Bolt for any thread on the outside, Nut for a tapped hole
 	// Crest is taken over the crests: the outside of a bolt, the bore of a nut.
 	Crest units.Reading[units.Length]
 	// Effective is the effective diameter, over wires or by anvils that touch
@@ -169,8 +149,8 @@ func widen(dof float64) float64 {
 }
 
 func (r Readings) check() error {
-	if r.Member > Nut || r.Hand > LeftHand || r.Taper > Tapered {
-		return fmt.Errorf("readings of member %d, hand %d, taper %d: want values of the constants: %w", r.Member, r.Hand, r.Taper, units.ErrDomain)
+	if r.Part > Nut || r.Hand > LeftHand || r.Taper > Tapered {
+		return fmt.Errorf("readings of part %d, hand %d, taper %d: want values of the constants: %w", r.Part, r.Hand, r.Taper, units.ErrDomain)
 	}
 	for _, d := range [...]struct {
 		what    string

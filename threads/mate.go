@@ -1,0 +1,245 @@
+package threads
+
+import (
+	"fmt"
+	"math"
+
+	"example.com/benchsums/units"
+)
+
+// A Joint is a bolt of one thread in a nut of the same or another. NewJoint
+// makes one.
+type Joint struct {
+	bolt, nut         Thread
+	boltHand, nutHand Hand
+}
+
+// NewJoint returns the joint of two right-hand threads. The error wraps
+// units.ErrDomain for a zero Thread.
+func NewJoint(bolt, nut Thread) (Joint, error) {
+	if bolt.pitch == 0 || nut.pitch == 0 {
+		return Joint{}, noThread()
+	}
+	return Joint{bolt: bolt, nut: nut}, nil
+}
+
+// WithHands returns the joint with the given hands.
+func (j Joint) WithHands(bolt, nut Hand) Joint {
+	j.boltHand, j.nutHand = bolt, nut
+	return j
+}
+
+// Bolt returns the thread of the bolt.
+func (j Joint) Bolt() Thread { return j.bolt }
+
+// Nut returns the thread of the nut.
+func (j Joint) Nut() Thread { return j.nut }
+
+// A Verdict is what happens when bolt and nut are brought together by hand.
+type Verdict uint8
+
+// The verdicts.
+const (
+	RunsFree      Verdict = iota // over the whole length, even of basic sizes
+	RunsIfLoose                  // over the whole length only where the parts are small or worn
+	Binds                        // starts, and jams on the way
+	WillNotStart                 // does not enter without force
+	PassesThrough                // the bolt is smaller than the bore of the nut
+	WrongHand                    // one right, one left
+)
+
+// String returns the verdict in words.
+func (v Verdict) String() string {
+	switch v {
+	case RunsFree:
+		return "runs free"
+	case RunsIfLoose:
+		return "runs only if the parts are loose"
+	case Binds:
+		return "starts, then binds"
+	case WillNotStart:
+		return "will not start"
+	case PassesThrough:
+		return "passes through"
+	case WrongHand:
+		return "wrong hand"
+	}
+	return "unknown verdict"
+}
+
+// A Harm is what a joint of two different threads does to them.
+type Harm uint8
+
+// The harms.
+const (
+	Wedging    Harm = iota // flanks jam by a difference of pitch or of size
+	EdgeLoad               // flanks of different angles bear on one edge
+	Shallow                // less than 60 % of the nut's depth meets the bolt
+	Splitting              // a taper bolt in a parallel hole
+	Leaking                // a parallel bolt in a taper hole
+	CrossStart             // what does not enter is forced
+)
+
+// String says what gets hurt.
+func (h Harm) String() string {
+	switch h {
+	case Wedging:
+		return "the flanks wedge and pick up; forced, the softer thread strips, most often the tapped hole, which is the part without a spare"
+	case EdgeLoad:
+		return "the load bears on one edge of the flanks: it feels right by hand and yields when tightened"
+	case Shallow:
+		return "little depth of thread meets: it strips, and a plug leaks or blows out"
+	case Splitting:
+		return "a taper thread run into a parallel hole splits the boss"
+	case Leaking:
+		return "a parallel thread in a taper hole bears on its end only and leaks"
+	case CrossStart:
+		return "forced, it crosses the thread and spoils both"
+	}
+	return "unknown harm"
+}
+
+// A Mating is what comes of bringing bolt and nut together.
+type Mating struct {
+	Verdict Verdict
+	// Tight and Loose are the turns the bolt goes in before it binds: with both
+	// at basic size, and with both as far on the loose side as ordinary work
+	// goes. +Inf means that it does not bind, 0 that it does not enter. Lead-in
+	// at bolt end and hole mouth lets about one turn more pass.
+	Tight, Loose float64
+	// LeadError is the difference of lead over the engaged length, and Growth
+	// what it does: it acts as if the bolt's effective diameter were larger by
+	// LeadError × cot(half angle).
+	LeadError, Growth units.Length
+	// Overlap is how much of the nut's depth of thread meets the bolt, both at
+	// basic size.
+	Overlap float64
+	// Harms lists what gets hurt if the joint is used; none for a right mate.
+	Harms []Harm
+}
+
+// Mate returns what comes of screwing bolt and nut together over an engaged
+// length.
+//
+// The flanks leave each other a slack along the axis, by the basic sizes or by
+// loose ones; a difference of pitch uses it up turn by turn:
+//
+//	turns = slack / |p bolt − p nut|
+//
+// With equal angles the slack is (effective of nut − effective of bolt) × tan
+// of the flank angle, so that the joint binds when the difference of lead ×
+// cot(half angle) comes up to the difference of effective diameters. With
+// unequal ones it is taken where flanks meet first, at the top or the bottom
+// of the overlap. How loose parts may be is the workmanship of Identify.
+//
+// Test by hand: a right mate runs its full length with the fingers. If it
+// stiffens after two or three turns, stop.
+//
+// The error wraps units.ErrDomain for a length not more than 0 mm.
+func (j Joint) Mate(engaged units.Length) (Mating, error) {
+	if !(engaged > 0) || math.IsInf(float64(engaged), 0) {
+		return Mating{}, fmt.Errorf("engaged length %v: want more than 0 mm: %w", engaged, units.ErrDomain)
+	}
+	if j.bolt.pitch == 0 {
+		return Mating{}, noThread()
+	}
+	perTurn := math.Abs(float64(j.bolt.pitch - j.nut.pitch))
+	if near(j.bolt.pitch, j.nut.pitch) {
+		perTurn = 0
+	}
+	turns := float64(engaged / j.nut.pitch)
+	tan := min(j.bolt.form.TanFlank(), j.nut.form.TanFlank())
+	m := Mating{
+		Tight:     turnsUntil(j.slack(0), perTurn),
+		Loose:     turnsUntil(j.slack(1), perTurn),
+		LeadError: units.Length(perTurn * turns),
+		Growth:    units.Length(perTurn * turns / tan),
+		Overlap:   j.overlap(),
+	}
+	m.Verdict = j.verdict(m, turns)
+	m.Harms = j.harms(m)
+	return m, nil
+}
+
+// turnsUntil divides the slack by what one turn uses up.
+func turnsUntil(slack, perTurn float64) float64 {
+	const hair = 1e-9 // m: rounding, and less than any surface
+	switch {
+	case slack < -hair:
+		return 0
+	case perTurn == 0:
+		return math.Inf(1)
+	}
+	return max(slack, 0) / perTurn
+}
+
+// overlap returns the share of the nut's depth that the bolt meets.
+func (j Joint) overlap() float64 {
+	meets := min(j.bolt.major, j.nut.major) - max(j.bolt.BoltRoot(), j.nut.minor)
+	return float64(meets / (j.nut.major - j.nut.minor))
+}
+
+// slack returns the axial play of the flanks, or −1 m where crest fouls root.
+// Loose is 0 for basic sizes and 1 for the loosest.
+func (j Joint) slack(loose float64) float64 {
+	b, n := workOn(j.bolt, Bolt), workOn(j.nut, Nut)
+	boltCrest := float64(j.bolt.major) - loose*b.crest.span
+	boltEffective := float64(j.bolt.effective) - loose*b.effective.span
+	boltRoot := float64(j.bolt.BoltRoot())
+	nutRoot := float64(j.nut.major) + loose*n.root.span
+	nutEffective := float64(j.nut.effective) + loose*n.effective.span
+	nutCrest := float64(j.nut.minor) + loose*n.crest.span
+	if boltCrest > nutRoot+1e-9 || boltRoot > nutCrest+1e-9 {
+		return -1
+	}
+	top := min(boltCrest-rounding(j.bolt), nutRoot)
+	bottom := max(nutCrest+rounding(j.nut), boltRoot)
+	play := func(d float64) float64 {
+		return (d-boltEffective)*j.bolt.form.TanFlank() - (d-nutEffective)*j.nut.form.TanFlank()
+	}
+	return min(play(top), play(bottom))
+}
+
+// rounding returns what a rounded crest takes off the straight flank, on the
+// diameter.
+func rounding(t Thread) float64 {
+	shape, r := t.form.Crest(t.pitch)
+	if shape != Round {
+		return 0
+	}
+	tan := t.form.TanFlank()
+	return 2 * float64(r) * (1 - tan/math.Hypot(1, tan))
+}
+
+func (j Joint) verdict(m Mating, turns float64) Verdict {
+	switch {
+	case j.boltHand != j.nutHand:
+		return WrongHand
+	case m.Overlap <= 0:
+		return PassesThrough
+	case m.Tight >= turns:
+		return RunsFree
+	case m.Loose >= turns:
+		return RunsIfLoose
+	case m.Loose > 0:
+		return Binds
+	}
+	return WillNotStart
+}
+
+func (j Joint) harms(m Mating) []Harm {
+	var all []Harm
+	add := func(h Harm, when bool) {
+		if when {
+			all = append(all, h)
+		}
+	}
+	enters := m.Verdict <= Binds
+	add(Wedging, m.Verdict == RunsIfLoose || m.Verdict == Binds)
+	add(EdgeLoad, enters && math.Abs(float64(j.bolt.form.Angle()-j.nut.form.Angle())) > 1e-9)
+	add(Shallow, m.Overlap < 0.6 && m.Verdict != WrongHand)
+	add(Splitting, enters && j.bolt.Taper() > j.nut.Taper())
+	add(Leaking, enters && j.bolt.Taper() < j.nut.Taper())
+	add(CrossStart, m.Verdict == WillNotStart || m.Verdict == WrongHand)
+	return all
+}
