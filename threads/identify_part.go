@@ -48,7 +48,8 @@ const (
 	canEffective = 0.01e-3 // m, over wires
 	canRoot      = 0.03e-3 // m, pointed anvils, or a cast
 	canAngle     = 1.0 * units.Degree
-	canThreads   = 30 // threads to span
+	canThreads   = 12 // threads to span without thinking about it
+	manyThreads  = 30 // threads to span where the bolt is long enough
 )
 
 // A Parting is the measurement that would part the first two candidates.
@@ -91,8 +92,9 @@ func (p Parting) String() string {
 
 // Parting returns the measurement that would part the first two candidates, with
 // how well it must be taken. It is the first in the order of Measurement that
-// an ordinary tool can take well enough; the angle is therefore asked for only
-// when nothing else decides. It is false where there are not two candidates,
+// an ordinary tool can take well enough, with a length over more than 12
+// threads asked for only after the diameters, and the angle only when nothing
+// else decides. It is false where there are not two candidates,
 // or where no measurement of the thread shows a difference.
 func (n Identification) Parting() (Parting, bool) {
 	if len(n.Candidates) < 2 {
@@ -113,7 +115,7 @@ func PartingOf(first, second Thread, as Part) (Parting, bool) {
 func parting(a, b Thread, as Part) (Parting, bool) {
 	best, nearest := Parting{}, 0.
 	for _, try := range [...]func(a, b Thread, m Part) (Parting, float64){
-		partByPitch, partByCrest, partByTaper, partByEffective, partByRoot, partByAngle,
+		partByPitch, partByCrest, partByTaper, partByEffective, partByRoot, partByLongPitch, partByAngle,
 	} {
 		p, power := try(a, b, as)
 		p.first, p.second, p.Decides = a, b, power >= 1
@@ -139,13 +141,19 @@ func power(apart, work, can float64) (power, std float64) {
 	return power, can
 }
 
-func partByPitch(a, b Thread, _ Part) (Parting, float64) {
+func partByPitch(a, b Thread, _ Part) (Parting, float64) { return partOver(canThreads, a, b) }
+
+func partByLongPitch(a, b Thread, _ Part) (Parting, float64) { return partOver(manyThreads, a, b) }
+
+// partOver parts by the length over as few threads as will do, and over most
+// at the most.
+func partOver(most int, a, b Thread) (Parting, float64) {
 	apart := math.Abs(float64(a.pitch - b.pitch))
 	if apart < 1e-9*float64(a.pitch) {
 		return Parting{}, 0
 	}
 	work := workLead * float64(a.pitch+b.pitch) / 2
-	n := canThreads
+	n := most
 	if room := apart*apart/16 - work*work; room > 0 {
 		n = min(n, max(1, int(math.Ceil(canLength/math.Sqrt(room)))))
 	}

@@ -43,6 +43,7 @@ const (
 	RunsFree      Verdict = iota // over the whole length, even of basic sizes
 	RunsIfLoose                  // over the whole length only where the parts are small or worn
 	Binds                        // starts, and jams on the way
+	Tightens                     // a taper thread: goes in some turns and is then tight
 	WillNotStart                 // does not enter without force
 	PassesThrough                // the bolt is smaller than the bore of the nut
 	WrongHand                    // one right, one left
@@ -59,6 +60,8 @@ func (v Verdict) String() string {
 		return "starts, then binds"
 	case WillNotStart:
 		return "will not start"
+	case Tightens:
+		return "tightens as a taper does"
 	case PassesThrough:
 		return "passes through"
 	case WrongHand:
@@ -102,10 +105,10 @@ func (h Harm) String() string {
 // A Mating is what comes of bringing bolt and nut together.
 type Mating struct {
 	Verdict Verdict
-	// Tight and Loose are the turns the bolt goes in before it binds: with both
-	// at basic size, and with both as far on the loose side as ordinary work
-	// goes. +Inf means that it does not bind, 0 that it does not enter. Lead-in
-	// at bolt end and hole mouth lets about one turn more pass.
+	// Tight and Loose are the turns the bolt goes in before it binds or is
+	// tight: with both at basic size, and with both as far on the loose side as
+	// ordinary work goes. +Inf means never, 0 that it does not enter. Lead-in at
+	// bolt end and hole mouth lets about one turn more pass.
 	Tight, Loose float64
 	// LeadError is the difference of lead over the engaged length, and Growth
 	// what it does: it acts as if the bolt's effective diameter were larger by
@@ -150,8 +153,8 @@ func (j Joint) Mate(engaged units.Length) (Mating, error) {
 	turns := float64(engaged / j.nut.pitch)
 	tan := min(j.bolt.form.TanFlank(), j.nut.form.TanFlank())
 	m := Mating{
-		Tight:     turnsUntil(j.slack(0), perTurn),
-		Loose:     turnsUntil(j.slack(1), perTurn),
+		Tight:     min(turnsUntil(j.slack(0), perTurn), j.taperTurns(0)),
+		Loose:     min(turnsUntil(j.slack(1), perTurn), j.taperTurns(1)),
 		LeadError: units.Length(perTurn * turns),
 		Growth:    units.Length(perTurn * turns / tan),
 		Overlap:   j.overlap(),
@@ -173,10 +176,28 @@ func turnsUntil(slack, perTurn float64) float64 {
 	return max(slack, 0) / perTurn
 }
 
-// overlap returns the share of the nut's depth that the bolt meets.
+// taperTurns returns the turns after which a taper is tight. A taper bolt goes
+// in by its gauge length, from its small end to where it is as large as the
+// mouth of the hole; a parallel bolt is that large from the start.
+func (j Joint) taperTurns(loose float64) float64 {
+	steepest := max(j.bolt.Taper(), j.nut.Taper())
+	if steepest == 0 {
+		return math.Inf(1)
+	}
+	play := float64(j.nut.effective - j.bolt.effective)
+	play += loose * (workEnd*2 + workEffective*float64(j.bolt.pitch+j.nut.pitch))
+	turns := play / (steepest * float64(j.bolt.pitch))
+	if j.bolt.Taper() != 0 {
+		turns += workTaper
+	}
+	return max(turns, 0)
+}
+
+// overlap returns the share of the nut's depth that the bolt meets, 0 where it
+// meets none.
 func (j Joint) overlap() float64 {
 	meets := min(j.bolt.major, j.nut.major) - max(j.bolt.BoltRoot(), j.nut.minor)
-	return float64(meets / (j.nut.major - j.nut.minor))
+	return max(float64(meets/(j.nut.major-j.nut.minor)), 0)
 }
 
 // slack returns the axial play of the flanks, or −1 m where crest fouls root.
@@ -215,8 +236,10 @@ func (j Joint) verdict(m Mating, turns float64) Verdict {
 	switch {
 	case j.boltHand != j.nutHand:
 		return WrongHand
-	case m.Overlap <= 0:
+	case j.bolt.major <= j.nut.minor:
 		return PassesThrough
+	case j.bolt.Taper() != 0 && m.Loose > 0:
+		return Tightens
 	case m.Tight >= turns:
 		return RunsFree
 	case m.Loose >= turns:
@@ -234,10 +257,10 @@ func (j Joint) harms(m Mating) []Harm {
 			all = append(all, h)
 		}
 	}
-	enters := m.Verdict <= Binds
+	enters := m.Verdict <= Tightens
 	add(Wedging, m.Verdict == RunsIfLoose || m.Verdict == Binds)
 	add(EdgeLoad, enters && math.Abs(float64(j.bolt.form.Angle()-j.nut.form.Angle())) > 1e-9)
-	add(Shallow, m.Overlap < 0.6 && m.Verdict != WrongHand)
+	add(Shallow, (enters || m.Verdict == PassesThrough) && m.Overlap < 0.6)
 	add(Splitting, enters && j.bolt.Taper() > j.nut.Taper())
 	add(Leaking, enters && j.bolt.Taper() < j.nut.Taper())
 	add(CrossStart, m.Verdict == WillNotStart || m.Verdict == WrongHand)
