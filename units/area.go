@@ -29,6 +29,9 @@ func (a Area) SquareMillimetres() float64 { return float64(a / SquareMillimetre)
 // SquareInches returns a in square inches.
 func (a Area) SquareInches() float64 { return float64(a / SquareInch) }
 
+// Times returns the volume of a body of this cross-section and the given length.
+func (a Area) Times(l Length) Volume { return Volume(float64(a) * float64(l)) }
+
 // ParseArea reads an area as people write it, always with its unit:
 // mm², cm², in². The error is a *ParseError.
 func ParseArea(text string) (Area, error) {
@@ -65,7 +68,7 @@ var areaScales = [...]scale{
 	{name: "m²", factor: float64(SquareMetre), goName: "SquareMetre", aliases: []string{"m²", "m2"}},
 	{name: "cm²", factor: float64(SquareCentimetre), goName: "SquareCentimetre", aliases: []string{"cm²", "cm2", "sqcm"}},
 	{name: "mm²", factor: float64(SquareMillimetre), goName: "SquareMillimetre", aliases: []string{"mm²", "mm2", "sqmm"}},
-	{name: "in²", factor: float64(SquareInch), goName: "SquareInch", aliases: []string{"in²", "in2", "sqin", "inch2", "inches2"}},
+	{name: "in²", factor: float64(SquareInch), goName: "SquareInch", aliases: []string{"in²", "in2", "sqin"}},
 }
 
 var areaKind = kind{
