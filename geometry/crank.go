@@ -9,7 +9,7 @@ import (
 
 // A Crank is a crank, a connecting rod and a piston that slides in a straight
 // line, with the line through the crank centre or to one side of it. Build one
-// with NewCrank; the zero Crank is not a crank and answers NaN.
+// with NewCrank; the zero Crank is not a crank and its answers mean nothing.
 //
 // Crank angles count from true top dead centre, where the piston is highest, and
 // rise in the direction of rotation.

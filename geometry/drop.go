@@ -61,12 +61,11 @@ func (c Crank) cosRod(sin, cos float64) float64 {
 	return math.Sqrt(c.k0 + c.k1*sin + b*b)
 }
 
-// sincos returns the sine and cosine of an angle, exact at every quarter turn:
-// the angle is brought near zero in degrees, of which a turn has a whole number.
+// sincos returns the sine and cosine of an angle, exact at every quarter turn
+// given in degrees: the nearest is taken off first.
 func sincos(theta units.Angle) (sin, cos float64) {
-	deg := theta.Degrees()
-	quarters := math.RoundToEven(deg * (1.0 / 90))
-	sin, cos = math.Sincos(float64(units.Angle(deg-90*quarters) * units.Degree))
+	quarters := math.RoundToEven(float64(theta) * (2 / math.Pi))
+	sin, cos = (theta - degrees(90*quarters)).Sincos()
 	switch int64(quarters) & 3 {
 	case 1:
 		return cos, -sin
@@ -81,14 +80,18 @@ func sincos(theta units.Angle) (sin, cos float64) {
 // halfSincos returns the sine and cosine of half an angle, both perhaps with the
 // other sign: for use where only their products count. Exact at every half turn.
 func halfSincos(theta units.Angle) (sin, cos float64) {
-	deg := theta.Degrees()
-	halves := math.RoundToEven(deg * (1.0 / 180))
-	sin, cos = math.Sincos(float64(units.Angle(deg-180*halves) * (units.Degree / 2)))
+	halves := math.RoundToEven(float64(theta) * (1 / math.Pi))
+	sin, cos = ((theta - degrees(180*halves)) / 2).Sincos()
 	if int64(halves)&1 != 0 {
 		return cos, -sin
 	}
 	return sin, cos
 }
+
+// degrees is the angle a caller gets by writing that many degrees. The conversion
+// round the product keeps it from being fused with a sum, which would make it
+// another angle.
+func degrees(d float64) units.Angle { return units.Angle(units.Angle(d) * units.Degree) }
 
 // AnglesAtDrop returns the two crank angles at which the piston is the given
 // distance below its top, on the way up and on the way down. Both are positive:
@@ -105,7 +108,7 @@ func halfSincos(theta units.Angle) (sin, cos float64) {
 //
 // The error is units.ErrDomain for a drop less than 0 or more than the stroke.
 func (c Crank) AnglesAtDrop(drop units.Length) (before, after units.Angle, err error) {
-	if !(drop >= 0 && drop <= c.stroke) {
+	if !(drop >= 0 && drop <= c.stroke && c.stroke > 0) {
 		return 0, 0, fmt.Errorf("drop %v: want 0 mm to %v, the stroke: %w", drop, c.stroke, units.ErrDomain)
 	}
 	before, after = c.angles(drop, c.stroke-drop)
