@@ -152,7 +152,7 @@ func (s *scanner) number() error {
 		}
 		s.q.pitch = v
 	default:
-		return s.fail(start, "want no more than a size and a pitch; a tolerance class goes to Bolt or Nut")
+		return s.fail(start, "want no more than a size and a pitch; a tolerance class goes to BoltLimits or NutLimits")
 	}
 	return nil
 }

@@ -254,7 +254,7 @@ func (s *scanner) series(pos int, h hint) error {
 		h == hintPlug && was == hintNPT,
 		h == hintBSP && (was == hintG || was == hintR):
 	default:
-		return s.fail(pos, "a second series, or a tolerance class, which goes to Bolt or Nut")
+		return s.fail(pos, "a second series, or a tolerance class, which goes to BoltLimits or NutLimits")
 	}
 	return nil
 }

@@ -10,7 +10,5 @@ type pitchRow struct {
 // A rangeRow is a line of the tables that go by diameter too.
 type rangeRow struct {
 	over, upTo float64 // diameter, millimetres
-	pitch      float64
-	um         []int16
-	marks      string
+	pitchRow
 }
