@@ -35,12 +35,12 @@ func (j Joint) Bolt() Thread { return j.bolt }
 // Nut returns the thread of the nut.
 func (j Joint) Nut() Thread { return j.nut }
 
-// A Verdict is what happens when bolt and nut are brought together by hand.
-type Verdict uint8
+// An Outcome is what happens when bolt and nut are brought together by hand.
+type Outcome uint8
 
-// The verdicts.
+// The outcomes.
 const (
-	RunsFree      Verdict = iota // over the whole length, even of basic sizes
+	RunsFree      Outcome = iota // over the whole length, even of basic sizes
 	RunsIfLoose                  // over the whole length only where the parts are small or worn
 	Binds                        // starts, and jams on the way
 	Tightens                     // a taper thread: goes in some turns and is then tight
@@ -50,7 +50,7 @@ const (
 )
 
 // String returns the verdict in words.
-func (v Verdict) String() string {
+func (v Outcome) String() string {
 	switch v {
 	case RunsFree:
 		return "runs free"
@@ -67,7 +67,7 @@ func (v Verdict) String() string {
 	case WrongHand:
 		return "wrong hand"
 	}
-	return "unknown verdict"
+	return "unknown outcome"
 }
 
 // A Harm is what a joint of two different threads does to them.
@@ -104,7 +104,7 @@ func (h Harm) String() string {
 
 // A Mating is what comes of bringing bolt and nut together.
 type Mating struct {
-	Verdict Verdict
+	Outcome Outcome
 	// Tight and Loose are the turns the bolt goes in before it binds or is
 	// tight: with both at basic size, and with both as far on the loose side as
 	// ordinary work goes. +Inf means never, 0 that it does not enter. Lead-in at
@@ -159,7 +159,7 @@ func (j Joint) Mate(engaged units.Length) (Mating, error) {
 		Growth:    units.Length(perTurn * turns / tan),
 		Overlap:   j.overlap(),
 	}
-	m.Verdict = j.verdict(m, turns)
+	m.Outcome = j.outcome(m, turns)
 	m.Harms = j.harms(m)
 	return m, nil
 }
@@ -232,7 +232,7 @@ func rounding(t Thread) float64 {
 	return 2 * float64(r) * (1 - tan/math.Hypot(1, tan))
 }
 
-func (j Joint) verdict(m Mating, turns float64) Verdict {
+func (j Joint) outcome(m Mating, turns float64) Outcome {
 	switch {
 	case j.boltHand != j.nutHand:
 		return WrongHand
@@ -257,12 +257,12 @@ func (j Joint) harms(m Mating) []Harm {
 			all = append(all, h)
 		}
 	}
-	enters := m.Verdict <= Tightens
-	add(Wedging, m.Verdict == RunsIfLoose || m.Verdict == Binds)
+	enters := m.Outcome <= Tightens
+	add(Wedging, m.Outcome == RunsIfLoose || m.Outcome == Binds)
 	add(EdgeLoad, enters && math.Abs(float64(j.bolt.form.Angle()-j.nut.form.Angle())) > 1e-9)
-	add(Shallow, (enters || m.Verdict == PassesThrough) && m.Overlap < 0.6)
+	add(Shallow, (enters || m.Outcome == PassesThrough) && m.Overlap < 0.6)
 	add(Splitting, enters && j.bolt.Taper() > j.nut.Taper())
 	add(Leaking, enters && j.bolt.Taper() < j.nut.Taper())
-	add(CrossStart, m.Verdict == WillNotStart || m.Verdict == WrongHand)
+	add(CrossStart, m.Outcome == WillNotStart || m.Outcome == WrongHand)
 	return all
 }
