@@ -54,8 +54,8 @@ type Forms struct {
 }
 
 // Forms returns an advance in every form. The error is [units.ErrDomain] for an
-// advance beyond half a turn, a bench without a rim, a lean of 90° or more, a
-// negative speed, or the zero Crank.
+// advance beyond half a turn, a bench without a rim, a lean below 0° or of 90°
+// and more, a negative speed, or the zero Crank.
 func (b Bench) Forms(crank geometry.Crank, advance units.Angle) (Forms, error) {
 	if !positive(crank.Stroke()) {
 		return Forms{}, fmt.Errorf("stroke %v: want a crank made with NewCrank: %w", crank.Stroke(), units.ErrDomain)
@@ -65,7 +65,8 @@ func (b Bench) Forms(crank geometry.Crank, advance units.Angle) (Forms, error) {
 
 // forms puts together what goes with an advance and its drop.
 func (b Bench) forms(advance units.Angle, drop, stroke units.Length) (Forms, error) {
-	if err := b.check(); err != nil {
+	hole, err := b.check()
+	if err != nil {
 		return Forms{}, err
 	}
 	if !(math.Abs(float64(advance)) <= float64(units.Turn/2)) {
@@ -73,7 +74,7 @@ func (b Bench) forms(advance units.Angle, drop, stroke units.Length) (Forms, err
 	}
 	f := Forms{
 		Crank: advance, Shaft: b.Drive.Shaft(advance),
-		Drop: drop, Share: units.Ratio(drop / stroke), Gauge: b.gauge(drop),
+		Drop: drop, Share: units.Ratio(drop / stroke), Gauge: hole.Reading(drop),
 		Arc: b.Rim.Arc(advance), Chord: b.Rim.Chord(advance),
 	}
 	if b.Speed > 0 {
@@ -82,21 +83,15 @@ func (b Bench) forms(advance units.Angle, drop, stroke units.Length) (Forms, err
 	return f, nil
 }
 
-func (b Bench) check() error {
+// check returns the hole the gauge stands in, if the bench is in order.
+func (b Bench) check() (geometry.PlugHole, error) {
 	switch {
 	case !positive(b.Rim.radius):
-		return fmt.Errorf("rim radius %v: want a rim made with NewRim: %w", b.Rim.radius, units.ErrDomain)
-	case !(math.Abs(float64(b.Lean)) < float64(units.Turn/4)):
-		return fmt.Errorf("lean of the gauge %v: want less than 90°: %w", b.Lean, units.ErrDomain)
+		return geometry.PlugHole{}, fmt.Errorf("rim radius %v: want a rim made with NewRim: %w", b.Rim.radius, units.ErrDomain)
 	case !(b.Speed >= 0) || math.IsInf(float64(b.Speed), 0):
-		return fmt.Errorf("speed %v: want 0 rev/min or more: %w", b.Speed, units.ErrDomain)
+		return geometry.PlugHole{}, fmt.Errorf("speed %v: want 0 rev/min or more: %w", b.Speed, units.ErrDomain)
 	}
-	return nil
-}
-
-// gauge is the fall of the gauge for a drop, on a flat crown: x / cos β.
-func (b Bench) gauge(drop units.Length) units.Length {
-	return drop / units.Length(math.Cos(float64(b.Lean)))
+	return geometry.NewPlugHole(b.Lean)
 }
 
 // AdvanceOfGauge returns the crank angle before top dead centre at which a
@@ -104,10 +99,11 @@ func (b Bench) gauge(drop units.Length) units.Length {
 // [units.ErrDomain] for a reading that is no place of the piston, or a bench
 // that is not in order.
 func (b Bench) AdvanceOfGauge(crank geometry.Crank, reading units.Length) (units.Angle, error) {
-	if err := b.check(); err != nil {
+	hole, err := b.check()
+	if err != nil {
 		return 0, err
 	}
-	return AdvanceOfDrop(crank, reading*units.Length(math.Cos(float64(b.Lean))))
+	return AdvanceOfDrop(crank, hole.Travel(reading))
 }
 
 // Card returns the drop as a card would print it, to the nearest 1/64 in with

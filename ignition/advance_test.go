@@ -83,7 +83,7 @@ func TestFormsGoBack(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		b := Bench{Rim: rim, Drive: HalfSpeed(), Lean: units.Angle(rapid.Float64Range(-60, 60).Draw(t, "lean")) * deg, Speed: 900 * rpm}
+		b := Bench{Rim: rim, Drive: HalfSpeed(), Lean: units.Angle(rapid.Float64Range(0, 60).Draw(t, "lean")) * deg, Speed: 900 * rpm}
 		want := units.Angle(rapid.Float64Range(0.01, 120).Draw(t, "advance")) * deg
 		f, err := b.Forms(crank, want)
 		if err != nil {
@@ -201,7 +201,7 @@ func TestAdvanceRefusals(t *testing.T) {
 		{"more than the whole", first(AdvanceOfShare(c, 1.5)), "part of the stroke 150 %: want from 0 % to 100 %"},
 		{"NaN share", first(AdvanceOfShare(c, units.Ratio(math.NaN()))), "want from 0 % to 100 %"},
 		{"no rim", first(Bench{}.Forms(c, 1)), "want a rim made with NewRim"},
-		{"flat hole", first(Bench{Rim: b.Rim, Lean: 90 * deg}.Forms(c, 1)), "lean of the gauge 90°: want less than 90°"},
+		{"flat hole", first(Bench{Rim: b.Rim, Lean: 90 * deg}.Forms(c, 1)), "lean of the plug hole 90°: want 0° to less than 90°"},
 		{"negative speed", first(Bench{Rim: b.Rim, Speed: -1}.Forms(c, 1)), "want 0 rev/min or more"},
 		{"no crank", first(b.Forms(geometry.Crank{}, 1)), "want a crank made with NewCrank"},
 		{"too far", first(b.Forms(c, 181*deg)), "advance 181°: want from −180° to 180°"},
