@@ -15,7 +15,7 @@ var demo = ignition.MeasuredScale{
 	Figures: ignition.Rising,
 }
 
-func mm(figures ...float64) []units.Length {
+func rimFigures(figures ...float64) []units.Length {
 	out := make([]units.Length, len(figures))
 	for i, f := range figures {
 		out[i] = units.Length(f) * units.Millimetre
@@ -38,7 +38,7 @@ func ExampleMeasuredScale() {
 
 // Five figures turned forward and three turned back over the same place.
 func ExampleMeasuredScale_Opening() {
-	o, err := demo.Opening(mm(119.8, 119.1, 118.0, 118.7, 117.0), mm(114.3, 115.7, 114.4), 0.5*units.Millimetre)
+	o, err := demo.Opening(rimFigures(119.8, 119.1, 118.0, 118.7, 117.0), rimFigures(114.3, 115.7, 114.4), 0.5*units.Millimetre)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -52,7 +52,7 @@ func ExampleMeasuredScale_Opening() {
 
 // A wrong centimetre among the figures is named and left out.
 func ExampleOpening() {
-	o, err := demo.Opening(mm(119.8, 119.1, 128.0, 118.7, 117.0), nil, 0.5*units.Millimetre)
+	o, err := demo.Opening(rimFigures(119.8, 119.1, 128.0, 118.7, 117.0), nil, 0.5*units.Millimetre)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -67,7 +67,7 @@ func ExampleOpening() {
 }
 
 func ExampleFindOdd() {
-	odd, err := ignition.FindOdd(mm(174.8, 169.0, 174.0), 0.3*units.Millimetre)
+	odd, err := ignition.FindOdd(rimFigures(174.8, 169.0, 174.0), 0.3*units.Millimetre)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -77,7 +77,7 @@ func ExampleFindOdd() {
 }
 
 func ExampleOddFigure() {
-	odd, err := ignition.FindOdd(mm(174.8, 174.1, 274.0), 0.3*units.Millimetre)
+	odd, err := ignition.FindOdd(rimFigures(174.8, 174.1, 274.0), 0.3*units.Millimetre)
 	if err != nil {
 		fmt.Println(err)
 		return
