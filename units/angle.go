@@ -77,12 +77,12 @@ func (a Angle) Unit() *unit.Unit { return unit.New(float64(a), angleKind.dims) }
 func (Angle) kind() *kind { return &angleKind }
 
 var angleScales = [...]scale{
-	{name: "rad", factor: float64(Radian), goName: "Radian", aliases: []string{"rad", "radian", "radians", "rads"}},
-	{name: "°", tight: true, factor: float64(Degree), goName: "Degree", aliases: []string{"°", "deg", "degs", "degree", "degrees", "d"}},
-	{name: "′", tight: true, factor: float64(ArcMinute), goName: "ArcMinute", aliases: []string{"′", "'", "arcmin", "arc min", "arcminute", "arcminutes", "arc minute", "arc minutes", "min"}},
-	{name: "″", tight: true, factor: float64(ArcSecond), goName: "ArcSecond", aliases: []string{"″", "\"", "''", "arcsec", "arc sec", "arcsecond", "arcseconds", "arc second", "arc seconds"}},
-	{name: "gon", factor: float64(Gon), goName: "Gon", aliases: []string{"gon", "grad", "grads", "gons"}},
-	{name: "rev", factor: float64(Turn), goName: "Turn", aliases: []string{"rev", "turn", "turns", "revs", "revolution", "revolutions"}},
+	{name: "rad", factor: float64(Radian), goName: "Radian", aliases: []string{"rad"}},
+	{name: "°", tight: true, factor: float64(Degree), goName: "Degree", aliases: []string{"°", "d"}},
+	{name: "′", tight: true, factor: float64(ArcMinute), goName: "ArcMinute", aliases: []string{"′", "'", "arcmin", "arc min", "min"}},
+	{name: "″", tight: true, factor: float64(ArcSecond), goName: "ArcSecond", aliases: []string{"″", "\"", "''", "arcsec", "arc s"}},
+	{name: "gon", factor: float64(Gon), goName: "Gon", aliases: []string{"gon"}},
+	{name: "rev", factor: float64(Turn), goName: "Turn", aliases: []string{"rev"}},
 }
 
 var angleKind = kind{
@@ -93,11 +93,11 @@ var angleKind = kind{
 	scales: angleScales[:],
 	traps: []trap{
 		{[]string{"m"}, "m: write 30' or 30 arcmin for minutes of arc"},
-		{[]string{"s", "sec"}, "seconds of arc are written 30\" or 30 arcsec"},
+		{[]string{"s"}, "seconds of arc are written 30\" or 30 arcsec"},
 	},
 	ladder: []rung{
-		{names: []string{"°", "deg", "degs", "degree", "degrees", "d"}, factor: float64(Degree), limit: 0},
-		{names: []string{"'", "m", "min", "mins", "arcmin", "minute", "minutes"}, factor: float64(ArcMinute), limit: 60},
-		{names: []string{"\"", "''", "s", "sec", "secs", "arcsec", "second", "seconds"}, factor: float64(ArcSecond), limit: 60},
+		{names: []string{"°", "d"}, factor: float64(Degree), limit: 0},
+		{names: []string{"′", "'", "m", "min", "arcmin"}, factor: float64(ArcMinute), limit: 60},
+		{names: []string{"″", "\"", "''", "s", "arcsec"}, factor: float64(ArcSecond), limit: 60},
 	},
 }

@@ -82,10 +82,10 @@ func (w AngularSpeed) Unit() *unit.Unit { return unit.New(float64(w), angularSpe
 func (AngularSpeed) kind() *kind { return &angularSpeedKind }
 
 var angularSpeedScales = [...]scale{
-	{name: "rad/s", factor: float64(RadianPerSecond), goName: "RadianPerSecond", aliases: []string{"rad/s", "rad/sec"}},
-	{name: "rev/min", factor: float64(RevolutionPerMinute), goName: "RevolutionPerMinute", aliases: []string{"rev/min", "rpm", "r/min", "revs/min", "rev/minute", "revs/minute", "turns/min", "turns/minute", "turns a minute", "revs a minute", "min1"}},
-	{name: "rev/s", factor: float64(RevolutionPerSecond), goName: "RevolutionPerSecond", aliases: []string{"rev/s", "rps", "r/s", "revs/s"}},
-	{name: "°/s", factor: float64(DegreePerSecond), goName: "DegreePerSecond", aliases: []string{"°/s", "deg/s", "degrees/s"}},
+	{name: "rad/s", factor: float64(RadianPerSecond), goName: "RadianPerSecond", aliases: []string{"rad/s"}},
+	{name: "rev/min", factor: float64(RevolutionPerMinute), goName: "RevolutionPerMinute", aliases: []string{"rev/min", "rpm", "r/min", "rev a min", "/min"}},
+	{name: "rev/s", factor: float64(RevolutionPerSecond), goName: "RevolutionPerSecond", aliases: []string{"rev/s", "rps", "r/s"}},
+	{name: "°/s", factor: float64(DegreePerSecond), goName: "DegreePerSecond", aliases: []string{"°/s"}},
 }
 
 var angularSpeedKind = kind{

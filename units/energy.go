@@ -62,16 +62,16 @@ func (e Energy) Unit() *unit.Unit { return unit.New(float64(e), energyKind.dims)
 func (Energy) kind() *kind { return &energyKind }
 
 var energyScales = [...]scale{
-	{name: "J", factor: float64(Joule), goName: "Joule", aliases: []string{"J", "j", "joule", "joules"}},
-	{name: "ft lbf", factor: float64(FootPound), goName: "FootPound", aliases: []string{"ft lbf", "ft lb", "ftlb", "foot pound", "foot pounds"}},
+	{name: "J", factor: float64(Joule), goName: "Joule", aliases: []string{"J", "j"}},
+	{name: "ft lbf", factor: float64(FootPound), goName: "FootPound", aliases: []string{"ft lbf", "ftlbf", "ft lb", "ftlb", "ftlbs"}},
 	{name: "Btu", factor: float64(BritishThermalUnit), goName: "BritishThermalUnit", aliases: []string{"Btu", "btu"}},
-	{name: "kcal", factor: float64(Kilocalorie), goName: "Kilocalorie", aliases: []string{"kcal", "kilocalorie"}},
+	{name: "kcal", factor: float64(Kilocalorie), goName: "Kilocalorie", aliases: []string{"kcal"}},
 }
 
 var energyKind = kind{
 	name: "energy", goName: "Energy", wants: "J, ft lbf",
 	dims: unit.Dimensions{unit.MassDim: 1, unit.LengthDim: 2, unit.TimeDim: -2},
-	base: energyScales[0], text: []scale{energyScales[0], energyScales[1]},
+	base: energyScales[0], text: []scale{energyScales[0], energyScales[1], energyScales[2]},
 	people: []scale{energyScales[0]},
 	scales: energyScales[:],
 }

@@ -12,9 +12,10 @@ type Expansion float64
 
 // Units of coefficient of expansion.
 const (
-	PerKelvin                Expansion = 1
-	MicrometrePerMetreKelvin Expansion = 1e-6
-	PerFahrenheitDegree      Expansion = 1.8 // 9/5 per kelvin
+	PerKelvin                        Expansion = 1
+	MicrometrePerMetreKelvin         Expansion = 1e-6
+	PerFahrenheitDegree              Expansion = 1.8 // 9/5 per kelvin
+	MicroinchPerInchFahrenheitDegree Expansion = 1.8e-6
 )
 
 // PerKelvin returns e per kelvin.
@@ -25,6 +26,12 @@ func (e Expansion) MicrometresPerMetreKelvin() float64 { return float64(e / Micr
 
 // PerFahrenheitDegree returns e per Fahrenheit degree.
 func (e Expansion) PerFahrenheitDegree() float64 { return float64(e / PerFahrenheitDegree) }
+
+// MicroinchesPerInchFahrenheitDegree returns e in microinches per inch and
+// Fahrenheit degree.
+func (e Expansion) MicroinchesPerInchFahrenheitDegree() float64 {
+	return float64(e / MicroinchPerInchFahrenheitDegree)
+}
 
 // ParseExpansion reads a coefficient of expansion as people write it, always with its unit:
 // µm/m/K, /K. The error is a *ParseError.
@@ -59,9 +66,10 @@ func (e Expansion) Unit() *unit.Unit { return unit.New(float64(e), expansionKind
 func (Expansion) kind() *kind { return &expansionKind }
 
 var expansionScales = [...]scale{
-	{name: "/K", factor: float64(PerKelvin), goName: "PerKelvin", aliases: []string{"/K", "/k", "1/k", "k1", "/°c", "/degc"}},
-	{name: "µm/m/K", factor: float64(MicrometrePerMetreKelvin), goName: "MicrometrePerMetreKelvin", aliases: []string{"µm/m/K", "μm/m/k", "um/m/k", "ppm/k", "e6/k"}},
-	{name: "/°F", factor: float64(PerFahrenheitDegree), goName: "PerFahrenheitDegree", aliases: []string{"/°F", "/°f", "/degf", "1/°f"}},
+	{name: "/K", factor: float64(PerKelvin), goName: "PerKelvin", aliases: []string{"/K", "/k", "/°c", "/° c", "/degc"}},
+	{name: "µm/m/K", factor: float64(MicrometrePerMetreKelvin), goName: "MicrometrePerMetreKelvin", aliases: []string{"µm/m/K", "μm/m/k", "μm/m k", "μm/m/°c", "μm/m °c", "ppm/k", "ppm/°c"}},
+	{name: "/°F", factor: float64(PerFahrenheitDegree), goName: "PerFahrenheitDegree", aliases: []string{"/°F", "/°f", "/° f", "/degf"}},
+	{name: "µin/in/°F", factor: float64(MicroinchPerInchFahrenheitDegree), goName: "MicroinchPerInchFahrenheitDegree", aliases: []string{"µin/in/°F", "μin/in/°f", "μin/in °f", "ppm/°f"}},
 }
 
 var expansionKind = kind{

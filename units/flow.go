@@ -60,7 +60,7 @@ func (Flow) kind() *kind { return &flowKind }
 
 var flowScales = [...]scale{
 	{name: "m³/s", factor: float64(CubicMetrePerSecond), goName: "CubicMetrePerSecond", aliases: []string{"m³/s", "m3/s"}},
-	{name: "cm³/s", factor: float64(CubicCentimetrePerSecond), goName: "CubicCentimetrePerSecond", aliases: []string{"cm³/s", "cm3/s", "cc/s", "cc/sec", "ml/s"}},
+	{name: "cm³/s", factor: float64(CubicCentimetrePerSecond), goName: "CubicCentimetrePerSecond", aliases: []string{"cm³/s", "cm3/s", "cc/s", "ml/s"}},
 	{name: "cm³/min", factor: float64(CubicCentimetrePerMinute), goName: "CubicCentimetrePerMinute", aliases: []string{"cm³/min", "cm3/min", "cc/min", "ml/min"}},
 }
 

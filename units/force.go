@@ -79,23 +79,23 @@ func (q Force) Unit() *unit.Unit { return unit.New(float64(q), forceKind.dims) }
 func (Force) kind() *kind { return &forceKind }
 
 var forceScales = [...]scale{
-	{name: "N", factor: float64(Newton), goName: "Newton", aliases: []string{"N", "n", "newton", "newtons"}},
+	{name: "N", factor: float64(Newton), goName: "Newton", aliases: []string{"N", "n"}},
 	{name: "kN", factor: float64(Kilonewton), goName: "Kilonewton", aliases: []string{"kN", "kn"}},
-	{name: "kgf", factor: float64(KilogramForce), goName: "KilogramForce", aliases: []string{"kgf", "kp", "kg", "kilopond", "kilograms force"}},
+	{name: "kgf", factor: float64(KilogramForce), goName: "KilogramForce", aliases: []string{"kgf", "kg"}},
 	{name: "gf", factor: float64(GramForce), goName: "GramForce", aliases: []string{"gf", "pond", "p", "g"}},
-	{name: "lbf", factor: float64(PoundForce), goName: "PoundForce", aliases: []string{"lbf", "lb", "lbs", "pound", "pounds", "pounds force"}},
-	{name: "ozf", factor: float64(OunceForce), goName: "OunceForce", aliases: []string{"ozf", "oz", "ounce", "ounces"}},
+	{name: "lbf", factor: float64(PoundForce), goName: "PoundForce", aliases: []string{"lbf", "lb"}},
+	{name: "ozf", factor: float64(OunceForce), goName: "OunceForce", aliases: []string{"ozf", "oz"}},
 	{name: "tonf", factor: float64(TonForce), goName: "TonForce", aliases: []string{"tonf", "imp tonf", "imp ton", "tonsf"}},
-	{name: "pdl", factor: float64(Poundal), goName: "Poundal", aliases: []string{"pdl", "poundal", "poundals"}},
+	{name: "pdl", factor: float64(Poundal), goName: "Poundal", aliases: []string{"pdl"}},
 }
 
 var forceKind = kind{
 	name: "force", goName: "Force", wants: "N, lbf, kgf",
 	dims: unit.Dimensions{unit.MassDim: 1, unit.LengthDim: 1, unit.TimeDim: -2},
-	base: forceScales[0], text: []scale{forceScales[0], forceScales[4], forceScales[2], forceScales[5]},
+	base: forceScales[0], text: []scale{forceScales[0], forceScales[4], forceScales[2], forceScales[5], forceScales[6], forceScales[7]},
 	people: []scale{forceScales[1], forceScales[0]},
 	scales: forceScales[:],
 	traps: []trap{
-		{[]string{"ton", "tons"}, "ton: write tonf for the British 2240 lbf, or give it in lbf"},
+		{[]string{"ton"}, "ton: write tonf for the British 2240 lbf, or give it in lbf"},
 	},
 }

@@ -39,12 +39,12 @@ type trap struct {
 // larger unit, and how many of it make the larger one.
 type rung struct {
 	names  []string
-	factor float64
-	limit  float64 // numbers on this rung are below this; 0 for the top rung
+	factor float64 // SI units in one of it
+	limit  float64 // so many make one of the rung above; 0 for the top rung
 }
 
 // si turns a number on the scale into the SI value.
-func (s scale) si(x float64) float64 {
+func (s *scale) si(x float64) float64 {
 	if s.zero != 0 {
 		return x*s.factor + s.zero
 	}
@@ -52,7 +52,7 @@ func (s scale) si(x float64) float64 {
 }
 
 // number turns an SI value into the number on the scale.
-func (s scale) number(v float64) float64 {
+func (s *scale) number(v float64) float64 {
 	if s.zero != 0 {
 		return (v - s.zero) / s.factor
 	}
@@ -60,7 +60,7 @@ func (s scale) number(v float64) float64 {
 }
 
 // join writes a number and the name of the scale.
-func (s scale) join(num string) string {
+func (s *scale) join(num string) string {
 	switch {
 	case s.name == "":
 		return num
@@ -71,15 +71,15 @@ func (s scale) join(num string) string {
 }
 
 // find returns the scale that folded spelling u names.
-func (k *kind) find(u string) (scale, bool) {
+func (k *kind) find(u string) (*scale, bool) {
 	for i := range k.scales {
 		for _, a := range k.scales[i].aliases {
 			if a == u {
-				return k.scales[i], true
+				return &k.scales[i], true
 			}
 		}
 	}
-	return scale{}, false
+	return nil, false
 }
 
 // trapped returns the reason why spelling u is refused, if it is.
@@ -100,7 +100,8 @@ func otherKind(u string) (string, bool) {
 	for _, k := range [...]*kind{
 		&lengthKind, &angleKind, &areaKind, &volumeKind, &massKind, &forceKind, &torqueKind, &pressureKind,
 		&temperatureKind, &speedKind, &angularSpeedKind, &accelerationKind, &stiffnessKind, &torsionalStiffnessKind,
-		&energyKind, &powerKind, &inertiaKind, &expansionKind, &densityKind, &flowKind,
+		&energyKind, &powerKind, &inertiaKind, &expansionKind, &densityKind, &flowKind, &angularAccelerationKind,
+		&timeAreaKind, &specificTimeAreaKind,
 	} {
 		if _, ok := k.find(u); ok {
 			return k.name, true

@@ -97,15 +97,15 @@ func (l Length) Unit() *unit.Unit { return unit.New(float64(l), lengthKind.dims)
 func (Length) kind() *kind { return &lengthKind }
 
 var lengthScales = [...]scale{
-	{name: "m", factor: float64(Metre), goName: "Metre", aliases: []string{"m", "metre", "metres", "meter", "meters"}},
-	{name: "cm", factor: float64(Centimetre), goName: "Centimetre", aliases: []string{"cm", "centimetre", "centimetres", "centimeter", "centimeters"}},
-	{name: "mm", factor: float64(Millimetre), goName: "Millimetre", aliases: []string{"mm", "millimetre", "millimetres", "millimeter", "millimeters", "mms"}},
-	{name: "µm", factor: float64(Micrometre), goName: "Micrometre", aliases: []string{"µm", "μm", "um", "micron", "microns", "micrometre", "micrometres", "micrometer"}},
-	{name: "in", factor: float64(Inch), goName: "Inch", aliases: []string{"in", "inch", "inches", "ins", "\"", "''"}},
-	{name: "thou", factor: float64(Thou), goName: "Thou", aliases: []string{"thou", "thous", "thousandth", "thousandths", "thousandth of an inch", "thousandths of an inch"}},
-	{name: "µin", factor: float64(Microinch), goName: "Microinch", aliases: []string{"µin", "μin", "microinch", "microinches", "uin"}},
-	{name: "ft", factor: float64(Foot), goName: "Foot", aliases: []string{"ft", "foot", "feet", "'"}},
-	{name: "yd", factor: float64(Yard), goName: "Yard", aliases: []string{"yd", "yard", "yards"}},
+	{name: "m", factor: float64(Metre), goName: "Metre", aliases: []string{"m"}},
+	{name: "cm", factor: float64(Centimetre), goName: "Centimetre", aliases: []string{"cm"}},
+	{name: "mm", factor: float64(Millimetre), goName: "Millimetre", aliases: []string{"mm"}},
+	{name: "µm", factor: float64(Micrometre), goName: "Micrometre", aliases: []string{"µm", "μm"}},
+	{name: "in", factor: float64(Inch), goName: "Inch", aliases: []string{"in", "\"", "''"}},
+	{name: "thou", factor: float64(Thou), goName: "Thou", aliases: []string{"thou", "thou of an in"}},
+	{name: "µin", factor: float64(Microinch), goName: "Microinch", aliases: []string{"µin", "μin"}},
+	{name: "ft", factor: float64(Foot), goName: "Foot", aliases: []string{"ft", "'"}},
+	{name: "yd", factor: float64(Yard), goName: "Yard", aliases: []string{"yd"}},
 }
 
 var lengthKind = kind{
@@ -119,7 +119,7 @@ var lengthKind = kind{
 		{[]string{"line", "lines"}, "line: the English line is 1/12 in, the French one 2.256 mm; write it in mm or in"},
 	},
 	ladder: []rung{
-		{names: []string{"ft", "foot", "feet", "'"}, factor: float64(Foot), limit: 0},
-		{names: []string{"in", "inch", "inches", "ins", "\"", "''"}, factor: float64(Inch), limit: 12},
+		{names: []string{"ft", "'"}, factor: float64(Foot), limit: 0},
+		{names: []string{"in", "\"", "''"}, factor: float64(Inch), limit: 12},
 	},
 }

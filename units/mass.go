@@ -70,26 +70,26 @@ func (m Mass) Unit() *unit.Unit { return unit.New(float64(m), massKind.dims) }
 func (Mass) kind() *kind { return &massKind }
 
 var massScales = [...]scale{
-	{name: "kg", factor: float64(Kilogram), goName: "Kilogram", aliases: []string{"kg", "kilogram", "kilograms", "kilo", "kilos", "kgs"}},
-	{name: "g", factor: float64(Gram), goName: "Gram", aliases: []string{"g", "gram", "grams", "gramme", "grammes", "gm", "gms"}},
-	{name: "lb", factor: float64(Pound), goName: "Pound", aliases: []string{"lb", "lbs", "pound", "pounds"}},
-	{name: "oz", factor: float64(Ounce), goName: "Ounce", aliases: []string{"oz", "ounce", "ounces"}},
-	{name: "imp cwt", factor: float64(Hundredweight), goName: "Hundredweight", aliases: []string{"imp cwt", "imp hundredweight"}},
-	{name: "imp ton", factor: float64(Ton), goName: "Ton", aliases: []string{"imp ton", "imp tons", "long ton", "long tons"}},
+	{name: "kg", factor: float64(Kilogram), goName: "Kilogram", aliases: []string{"kg"}},
+	{name: "g", factor: float64(Gram), goName: "Gram", aliases: []string{"g"}},
+	{name: "lb", factor: float64(Pound), goName: "Pound", aliases: []string{"lb"}},
+	{name: "oz", factor: float64(Ounce), goName: "Ounce", aliases: []string{"oz"}},
+	{name: "imp cwt", factor: float64(Hundredweight), goName: "Hundredweight", aliases: []string{"imp cwt"}},
+	{name: "imp ton", factor: float64(Ton), goName: "Ton", aliases: []string{"imp ton", "long ton"}},
 }
 
 var massKind = kind{
 	name: "mass", goName: "Mass", wants: "g, kg, lb, oz",
 	dims: unit.Dimensions{unit.MassDim: 1},
-	base: massScales[0], text: []scale{massScales[1], massScales[3], massScales[2]},
+	base: massScales[0], text: []scale{massScales[1], massScales[2], massScales[3]},
 	people: []scale{massScales[0], massScales[1]},
 	scales: massScales[:],
 	traps: []trap{
-		{[]string{"cwt", "hundredweight"}, "cwt: the British one is 112 lb (imp cwt), the American one 100 lb; write it in lb"},
-		{[]string{"ton", "tons", "tonne", "tonnes", "t"}, "ton: the British one is 2240 lb (imp ton), the American one 2000 lb, the tonne 1000 kg; write it in lb or kg"},
+		{[]string{"cwt"}, "cwt: the British one is 112 lb (imp cwt), the American one 100 lb; write it in lb"},
+		{[]string{"ton", "tonne", "t"}, "ton: the British one is 2240 lb (imp ton), the American one 2000 lb, the tonne 1000 kg; write it in lb or kg"},
 	},
 	ladder: []rung{
-		{names: []string{"lb", "lbs", "pound", "pounds"}, factor: float64(Pound), limit: 0},
-		{names: []string{"oz", "ounce", "ounces"}, factor: float64(Ounce), limit: 16},
+		{names: []string{"lb"}, factor: float64(Pound), limit: 0},
+		{names: []string{"oz"}, factor: float64(Ounce), limit: 16},
 	},
 }

@@ -58,7 +58,7 @@ func (i Interval[Q]) Width() Q { return i.High - i.Low }
 // String writes the interval, "84.1 mm to 84.9 mm (95 %)".
 func (i Interval[Q]) String() string {
 	k := kindOf[Q]()
-	return fmt.Sprintf("%s to %s (%s %%)", k.string(float64(i.Low)), k.string(float64(i.High)), figures(100*i.Coverage, 4))
+	return fmt.Sprintf("%s to %s (%s %%)", k.string(float64(i.Low)), k.string(float64(i.High)), significant(100*i.Coverage, 4))
 }
 
 // MonteCarlo finds the distribution of the value of f by drawing its inputs

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -31,16 +32,16 @@ func (n number) value() float64 {
 }
 
 // number reads a number at pos and returns where it ends.
-func (p *parser) number(pos int) (number, int, error) {
-	n := number{den: 1, whole: true}
+func (p *parser) number(pos int) (n number, end int, err error) {
+	n = number{den: 1, whole: true}
 	start := pos
 	switch r, size := utf8.DecodeRuneInString(p.text[pos:]); r {
-	case '-', '−':
+	case '-', '−', '–':
 		n.negative, n.signed = true, true
-		pos += size
+		pos = skipSpace(p.text, pos+size)
 	case '+':
 		n.signed = true
-		pos += size
+		pos = skipSpace(p.text, pos+size)
 	}
 	digits := scanDecimal(p.text, pos)
 	if digits == pos {
@@ -54,12 +55,11 @@ func (p *parser) number(pos int) (number, int, error) {
 	if digits < len(p.text) && p.text[digits] == ',' {
 		return n, pos, p.comma(start, pos, digits)
 	}
-	var err error
 	if n.decimal, err = p.float(pos, digits); err != nil {
 		return n, pos, err
 	}
 	n.whole = isDigits(p.text[pos:digits])
-	end := digits
+	end = digits
 	if n.whole {
 		if end, err = p.fraction(&n, pos, digits); err != nil {
 			return n, pos, err
@@ -72,46 +72,49 @@ func (p *parser) number(pos int) (number, int, error) {
 // fraction looks for what makes a whole number a fraction or a mixed number:
 // 3/8, 1 3/16, 1-3/16, 1⅜. It returns where the number ends.
 func (p *parser) fraction(n *number, pos, digits int) (int, error) {
-	if slash := slashAt(p.text, digits); slash > 0 { // 3/8
-		den := scanDigits(p.text, digits+slash)
-		if den == digits+slash {
-			return digits, p.fail(digits+slash, ErrSyntax, "a fraction without its lower number")
-		}
+	if den, end := p.below(digits); end > 0 { // 3/8
 		top := n.decimal
 		n.decimal = 0
-		return den, p.setFraction(n, top, pos, digits+slash, den)
+		return end, p.setFraction(n, top, pos, den, end)
 	}
 	next := skipSpace(p.text, digits)
-	if next < len(p.text) && p.text[next] == '-' {
-		next = skipSpace(p.text, next+1)
+	if next == digits {
+		next += hyphenAt(p.text, digits)
 	}
 	if v := vulgar(p.text, next); v.size > 0 { // 1⅜, 1-⅜
 		n.num, n.den, n.whole = v.num, v.den, false
 		return next + v.size, nil
 	}
-	if next == digits {
-		return digits, nil
-	}
 	top := scanDigits(p.text, next)
-	slash := slashAt(p.text, top)
-	if top == next || slash == 0 {
+	den, end := p.below(top)
+	if next == digits || top == next || end == 0 {
 		return digits, nil // the digits belong to something else
-	}
-	den := scanDigits(p.text, top+slash)
-	if den == top+slash {
-		return digits, p.fail(top+slash, ErrSyntax, "a fraction without its lower number")
 	}
 	num, err := p.float(next, top)
 	if err != nil {
 		return digits, err
 	}
-	if err := p.setFraction(n, num, next, top+slash, den); err != nil {
+	if err := p.setFraction(n, num, next, den, end); err != nil {
 		return digits, err
 	}
 	if n.num >= n.den {
-		return digits, p.fail(next, ErrSyntax, "%s after a whole number: want a fraction below 1", p.text[next:den])
+		return digits, p.fail(next, ErrSyntax, "%s after a whole number: want a fraction below 1", p.text[next:end])
 	}
-	return den, nil
+	return end, nil
+}
+
+// below finds the lower number of a fraction whose bar stands at pos, and
+// where it ends; 0 if there is none.
+func (p *parser) below(pos int) (den, end int) {
+	bar := slashAt(p.text, pos)
+	if bar == 0 {
+		return 0, 0
+	}
+	den = pos + bar
+	if end = scanDigits(p.text, den); end == den {
+		return 0, 0
+	}
+	return den, end
 }
 
 // setFraction stores num over the digits text[from:to].
@@ -204,8 +207,16 @@ func scanDigits(s string, pos int) int {
 
 func isDigits(s string) bool { return scanDigits(s, 0) == len(s) }
 
-// slashAt returns the length of a fraction bar at pos, or 0. A bar counts only
-// before a digit: in "12 rev/min" it belongs to the unit.
+// hyphenAt returns the length of a hyphen at pos, or 0.
+func hyphenAt(s string, pos int) int {
+	switch r, size := utf8.DecodeRuneInString(s[pos:]); r {
+	case '-', '\u2010', '\u2011', '–':
+		return size
+	}
+	return 0
+}
+
+// slashAt returns the length of a fraction bar at pos, or 0.
 func slashAt(s string, pos int) int {
 	r, size := utf8.DecodeRuneInString(s[pos:])
 	if r == '/' || r == '⁄' || r == '∕' {
@@ -221,40 +232,84 @@ type vulgarFraction struct {
 }
 
 func vulgar(s string, pos int) vulgarFraction {
-	r, size := utf8.DecodeRuneInString(s[pos:])
-	for _, f := range [...]struct {
-		r        rune
-		num, den float64
-	}{
-		{'¼', 1, 4}, {'½', 1, 2}, {'¾', 3, 4},
-		{'⅛', 1, 8}, {'⅜', 3, 8}, {'⅝', 5, 8}, {'⅞', 7, 8},
-		{'⅓', 1, 3}, {'⅔', 2, 3}, {'⅙', 1, 6}, {'⅚', 5, 6},
-		{'⅕', 1, 5}, {'⅖', 2, 5}, {'⅗', 3, 5}, {'⅘', 4, 5},
-		{'⅐', 1, 7}, {'⅑', 1, 9}, {'⅒', 1, 10},
-	} {
-		if f.r == r {
-			return vulgarFraction{f.num, f.den, size}
-		}
+	if pos >= len(s) || s[pos] < utf8.RuneSelf {
+		return vulgarFraction{}
 	}
-	return vulgarFraction{}
+	r, size := utf8.DecodeRuneInString(s[pos:])
+	num, den := vulgarRune(r)
+	if den == 0 {
+		return vulgarFraction{}
+	}
+	return vulgarFraction{num, den, size}
+}
+
+func vulgarRune(r rune) (num, den float64) {
+	switch r {
+	case '½':
+		return 1, 2
+	case '¼':
+		return 1, 4
+	case '¾':
+		return 3, 4
+	case '⅛':
+		return 1, 8
+	case '⅜':
+		return 3, 8
+	case '⅝':
+		return 5, 8
+	case '⅞':
+		return 7, 8
+	case '⅓':
+		return 1, 3
+	case '⅔':
+		return 2, 3
+	case '⅙':
+		return 1, 6
+	case '⅚':
+		return 5, 6
+	case '⅕':
+		return 1, 5
+	case '⅖':
+		return 2, 5
+	case '⅗':
+		return 3, 5
+	case '⅘':
+		return 4, 5
+	case '⅐':
+		return 1, 7
+	case '⅑':
+		return 1, 9
+	case '⅒':
+		return 1, 10
+	}
+	return 0, 0
 }
 
 // isNumberStart reports whether r begins a number.
 func isNumberStart(r rune) bool {
-	return '0' <= r && r <= '9' || r == '+' || r == '-' || r == '−' || vulgar(string(r), 0).size > 0
-}
-
-// Spaces: the ordinary one and the ones word processors put in.
-func isSpace(r rune) bool {
-	switch r {
-	case ' ', '\t', '\n', '\r', '\u00a0', '\u2009', '\u202f':
+	if r < utf8.RuneSelf {
+		return '0' <= r && r <= '9' || r == '+' || r == '-'
+	}
+	if r == '−' {
 		return true
 	}
-	return false
+	_, den := vulgarRune(r)
+	return den != 0
 }
+
+// isSpace takes the spaces that word processors put in as well as the ordinary
+// one.
+func isSpace(r rune) bool { return unicode.IsSpace(r) }
 
 func skipSpace(s string, pos int) int {
 	for pos < len(s) {
+		if c := s[pos]; c < utf8.RuneSelf {
+			if c != ' ' && (c < '\t' || c > '\r') {
+				return pos
+			}
+			pos++
+			continue
+		}
 		r, size := utf8.DecodeRuneInString(s[pos:])
 		if !isSpace(r) {
 			return pos
@@ -265,4 +320,15 @@ func skipSpace(s string, pos int) int {
 }
 
 func trimLeft(s string) string  { return strings.TrimLeftFunc(s, isSpace) }
-func trimSpace(s string) string { return strings.TrimFunc(s, isSpace) }
+
+func trimSpace(s string) string {
+	s = s[skipSpace(s, 0):]
+	for len(s) > 0 {
+		r, size := utf8.DecodeLastRuneInString(s)
+		if !isSpace(r) {
+			break
+		}
+		s = s[:len(s)-size]
+	}
+	return s
+}

@@ -15,8 +15,8 @@ func (k *kind) parse(text string) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	if math.IsInf(v, 0) || math.IsNaN(v) {
-		return 0, p.fail(0, ErrNotFinite, "too large to hold")
+	if k == &temperatureKind && v < 0 {
+		return 0, p.fail(skipSpace(text, 0), ErrDomain, "below absolute zero, -273.15 °C or -459.67 °F")
 	}
 	return v, nil
 }
@@ -40,6 +40,15 @@ func (p *parser) fail(pos int, kind error, format string, args ...any) error {
 }
 
 func (p *parser) quantity() (float64, error) {
+	v, err := p.sum()
+	if err == nil && (math.IsInf(v, 0) || math.IsNaN(v)) {
+		return 0, p.fail(skipSpace(p.text, 0), ErrNotFinite, "too large to hold")
+	}
+	return v, err
+}
+
+// sum reads a number and its unit, or a ladder of them.
+func (p *parser) sum() (float64, error) {
 	pos := skipSpace(p.text, 0)
 	if pos == len(p.text) {
 		return 0, p.fail(pos, ErrSyntax, "empty: want a number and a unit (%s)", p.kind.wants)
@@ -67,6 +76,11 @@ func (p *parser) quantity() (float64, error) {
 // unitEnd is where the unit at pos stops, in a ladder: before the next number.
 func (p *parser) unitEnd(pos int) int {
 	for i, r := range p.text[pos:] {
+		if r == '-' {
+			if next, _ := utf8.DecodeRuneInString(p.text[pos+i+1:]); isLetter(next) {
+				continue // arc-minutes
+			}
+		}
 		if isNumberStart(r) {
 			return pos + i
 		}
@@ -75,7 +89,7 @@ func (p *parser) unitEnd(pos int) int {
 }
 
 // unit reads text[pos:end] as a unit of the kind.
-func (p *parser) unit(num number, pos, end int) (scale, error) {
+func (p *parser) unit(num number, pos, end int) (*scale, error) {
 	raw := trimSpace(p.text[pos:end])
 	if sc, ok := p.kind.find(raw); ok {
 		return sc, nil
@@ -84,7 +98,10 @@ func (p *parser) unit(num number, pos, end int) (scale, error) {
 		if sc, ok := p.kind.find(""); ok { // pure numbers
 			return sc, nil
 		}
-		return scale{}, p.fail(pos, ErrNoUnit, "which unit? write %s", p.kind.examples(num))
+		return nil, p.fail(pos, ErrNoUnit, "which unit? write %s", p.kind.examples(num))
+	}
+	if msg, ok := p.kind.trapped(raw); ok {
+		return nil, p.fail(pos, ErrAmbiguous, "%s", msg)
 	}
 	folded, ok := foldUnit(raw)
 	if ok {
@@ -92,14 +109,20 @@ func (p *parser) unit(num number, pos, end int) (scale, error) {
 			return sc, nil
 		}
 		if msg, ok := p.kind.trapped(folded); ok {
-			return scale{}, p.fail(pos, ErrAmbiguous, "%s", msg)
+			return nil, p.fail(pos, ErrAmbiguous, "%s", msg)
 		}
 	}
-	return scale{}, p.badUnit(raw, folded, pos)
+	return nil, p.badUnit(raw, folded, pos)
 }
 
 // badUnit says what is wrong with a unit that is not of this kind.
 func (p *parser) badUnit(raw, folded string, pos int) error {
+	if r, _ := utf8.DecodeRuneInString(raw); isNumberStart(r) {
+		return p.fail(pos, ErrSyntax, "a second number: want one number, then the unit (%s)", p.kind.wants)
+	}
+	if n := slashAt(raw, 0); n > 0 && !startsDigit(raw[n:]) && folded != "" && folded[0] == '/' {
+		return p.fail(pos, ErrSyntax, "%q after a number: neither a fraction nor a unit of %s", raw, p.kind.name)
+	}
 	if i := p.knownPrefix(raw); i > 0 {
 		return p.fail(pos+i+len(raw[i:])-len(trimLeft(raw[i:])), ErrTrailing,
 			"left over after %s: %q; write the %s alone", trimSpace(raw[:i]), trimSpace(raw[i:]), p.kind.name)
@@ -108,7 +131,7 @@ func (p *parser) badUnit(raw, folded string, pos int) error {
 		return p.fail(pos, ErrSyntax, "a comma: write a point for decimals and no separator for thousands")
 	}
 	if other, ok := otherKind(folded); ok {
-		return p.fail(pos, ErrUnknownUnit, "%s is a unit of %s: want a %s in %s", raw, other, p.kind.name, p.kind.wants)
+		return p.fail(pos, ErrUnknownUnit, "%s is a unit of %s, not of %s: write %s", raw, other, p.kind.name, p.kind.wants)
 	}
 	return p.fail(pos, ErrUnknownUnit, "%q is no unit of %s known here: write %s", raw, p.kind.name, p.kind.wants)
 }
@@ -152,3 +175,5 @@ func (k *kind) examples(num number) string {
 func isLetter(r rune) bool {
 	return 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || r >= utf8.RuneSelf && foldRune(r) == r
 }
+
+func startsDigit(s string) bool { return scanDigits(s, skipSpace(s, 0)) > skipSpace(s, 0) }

@@ -62,9 +62,9 @@ func (p Power) Unit() *unit.Unit { return unit.New(float64(p), powerKind.dims) }
 func (Power) kind() *kind { return &powerKind }
 
 var powerScales = [...]scale{
-	{name: "W", factor: float64(Watt), goName: "Watt", aliases: []string{"W", "w", "watt", "watts"}},
+	{name: "W", factor: float64(Watt), goName: "Watt", aliases: []string{"W", "w"}},
 	{name: "kW", factor: float64(Kilowatt), goName: "Kilowatt", aliases: []string{"kW", "kw"}},
-	{name: "hp", factor: float64(Horsepower), goName: "Horsepower", aliases: []string{"hp", "bhp", "horsepower"}},
+	{name: "hp", factor: float64(Horsepower), goName: "Horsepower", aliases: []string{"hp", "bhp"}},
 	{name: "PS", factor: float64(MetricHorsepower), goName: "MetricHorsepower", aliases: []string{"PS", "ps", "cv", "ch", "pk"}},
 }
 

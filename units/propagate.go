@@ -160,19 +160,19 @@ func (c Contribution[Q]) String() string {
 	u, v := c.Std.Unit().Value(), float64(c.Contribution)
 	in, out := c.Std.kind(), kindOf[Q]().differenceKind()
 	num, den := out.choose(v), in.choose(u)
-	slope := figures(c.Sensitivity*den.factor/num.factor, 2)
+	slope := significant(c.Sensitivity*den.factor/num.factor, 2)
 	if den.name == "" {
 		slope = num.join(slope)
 	} else {
 		slope = num.join(slope) + "/" + den.name
 	}
-	return fmt.Sprintf("%s: u %s, %s, %s, %s %%", c.Name, in.brief(u), slope, out.brief(v), figures(100*c.Share, 2))
+	return fmt.Sprintf("%s: u %s, %s, %s, %s %%", c.Name, in.brief(u), slope, out.brief(v), significant(100*c.Share, 2))
 }
 
 // brief writes v in two figures.
 func (k *kind) brief(v float64) string {
 	s := k.choose(v)
-	return s.join(figures(s.number(v), 2))
+	return s.join(significant(s.number(v), 2))
 }
 
 // Reading returns the result as a reading, to go into a further calculation.

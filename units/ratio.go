@@ -54,11 +54,11 @@ func (Ratio) kind() *kind { return &ratioKind }
 
 var ratioScales = [...]scale{
 	{name: "", goName: "One", factor: float64(One), aliases: []string{"", ":1", ": 1", "to 1"}},
-	{name: "%", goName: "Percent", factor: float64(Percent), aliases: []string{"%", "percent", "/cent", "pct"}},
+	{name: "%", goName: "Percent", factor: float64(Percent), aliases: []string{"%", "/cent"}},
 }
 
 var ratioKind = kind{
-	name: "number", goName: "Ratio", wants: "a plain number, %",
+	name: "number", goName: "Ratio", wants: "nothing behind it, %, :1",
 	dims: unit.Dimensions{},
 	base: ratioScales[0], text: ratioScales[:1],
 	people: []scale{ratioScales[0]},

@@ -12,12 +12,19 @@ import (
 // limit; DoF is its degrees of freedom, with 0 for a figure that does not rest
 // on a number of repeats (an infinite number, in the words of the Guide).
 //
-// A Reading is text as well: "84.5 mm ± 0.5 mm" is read as limits that the
-// value surely lies between, "84.5 mm (u 0.3 mm)" as a standard uncertainty,
-// "84.5 mm (u 0.3 mm, dof 4)" with degrees of freedom, "84.5 mm ± 0.6 mm
-// (k=2)" as an expanded uncertainty, and "84.5 mm" alone as exact. A bare
-// number is refused, also by decoders that would put one straight into a
-// Length.
+// A Reading is text as well:
+//
+//	84.5 mm ± 0.5 mm              limits the value surely lies between: u = 0.5 mm/√3
+//	84.5 ± 0.5 mm                 the same; so are +/- and (84.5 ± 0.5) mm
+//	84.5 mm ± 1 %                 limits as a part of the value
+//	84.5 mm ± 0.6 mm (k=2)        an expanded uncertainty: u = 0.3 mm
+//	84.5 mm (u 0.3 mm)            a standard uncertainty
+//	84.5 mm (u 0.3 mm, dof 4)     with degrees of freedom
+//	84.53(12) mm                  u = 0.12 mm, JCGM 100:2008, 7.2.2
+//	84.5 mm                       exact
+//
+// A bare number is refused, also by decoders that would put one straight into
+// a Length.
 //
 // The Std of a Reading[Temperature] is a difference, in kelvins.
 type Reading[Q Quantity] struct {

@@ -55,7 +55,7 @@ func (a SpecificTimeArea) Unit() *unit.Unit { return unit.New(float64(a), specif
 func (SpecificTimeArea) kind() *kind { return &specificTimeAreaKind }
 
 var specificTimeAreaScales = [...]scale{
-	{name: "s/m", factor: float64(SecondPerMetre), goName: "SecondPerMetre", aliases: []string{"s/m", "sec/m"}},
+	{name: "s/m", factor: float64(SecondPerMetre), goName: "SecondPerMetre", aliases: []string{"s/m"}},
 }
 
 var specificTimeAreaKind = kind{

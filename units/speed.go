@@ -74,19 +74,19 @@ func (s Speed) Unit() *unit.Unit { return unit.New(float64(s), speedKind.dims) }
 func (Speed) kind() *kind { return &speedKind }
 
 var speedScales = [...]scale{
-	{name: "m/s", factor: float64(MetrePerSecond), goName: "MetrePerSecond", aliases: []string{"m/s", "m/sec"}},
+	{name: "m/s", factor: float64(MetrePerSecond), goName: "MetrePerSecond", aliases: []string{"m/s"}},
 	{name: "ft/min", factor: float64(FootPerMinute), goName: "FootPerMinute", aliases: []string{"ft/min", "fpm"}},
-	{name: "ft/s", factor: float64(FootPerSecond), goName: "FootPerSecond", aliases: []string{"ft/s", "ft/sec", "fps"}},
-	{name: "in/s", factor: float64(InchPerSecond), goName: "InchPerSecond", aliases: []string{"in/s", "in/sec"}},
+	{name: "ft/s", factor: float64(FootPerSecond), goName: "FootPerSecond", aliases: []string{"ft/s", "fps"}},
+	{name: "in/s", factor: float64(InchPerSecond), goName: "InchPerSecond", aliases: []string{"in/s"}},
 	{name: "m/min", factor: float64(MetrePerMinute), goName: "MetrePerMinute", aliases: []string{"m/min"}},
 	{name: "km/h", factor: float64(KilometrePerHour), goName: "KilometrePerHour", aliases: []string{"km/h", "kph", "kmh"}},
-	{name: "mile/h", factor: float64(MilePerHour), goName: "MilePerHour", aliases: []string{"mile/h", "mph", "miles/h", "miles/hour"}},
+	{name: "mile/h", factor: float64(MilePerHour), goName: "MilePerHour", aliases: []string{"mile/h", "mph"}},
 }
 
 var speedKind = kind{
 	name: "speed", goName: "Speed", wants: "m/s, ft/min",
 	dims: unit.Dimensions{unit.LengthDim: 1, unit.TimeDim: -1},
-	base: speedScales[0], text: []scale{speedScales[0], speedScales[1]},
+	base: speedScales[0], text: []scale{speedScales[0], speedScales[1], speedScales[2], speedScales[4], speedScales[5], speedScales[6]},
 	people: []scale{speedScales[0]},
 	scales: speedScales[:],
 }

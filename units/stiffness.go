@@ -67,8 +67,8 @@ func (Stiffness) kind() *kind { return &stiffnessKind }
 var stiffnessScales = [...]scale{
 	{name: "N/m", factor: float64(NewtonPerMetre), goName: "NewtonPerMetre", aliases: []string{"N/m", "n/m"}},
 	{name: "N/mm", factor: float64(NewtonPerMillimetre), goName: "NewtonPerMillimetre", aliases: []string{"N/mm", "n/mm"}},
-	{name: "lbf/in", factor: float64(PoundForcePerInch), goName: "PoundForcePerInch", aliases: []string{"lbf/in", "lb/in", "lbs/in"}},
-	{name: "kgf/mm", factor: float64(KilogramForcePerMillimetre), goName: "KilogramForcePerMillimetre", aliases: []string{"kgf/mm", "kg/mm", "kp/mm"}},
+	{name: "lbf/in", factor: float64(PoundForcePerInch), goName: "PoundForcePerInch", aliases: []string{"lbf/in", "lb/in"}},
+	{name: "kgf/mm", factor: float64(KilogramForcePerMillimetre), goName: "KilogramForcePerMillimetre", aliases: []string{"kgf/mm", "kg/mm"}},
 }
 
 var stiffnessKind = kind{

@@ -78,9 +78,9 @@ func (t Temperature) Unit() *unit.Unit { return unit.New(float64(t), temperature
 func (Temperature) kind() *kind { return &temperatureKind }
 
 var (
-	kelvinScale     = scale{name: "K", goName: "Kelvin", factor: 1, aliases: []string{"K", "k", "kelvin"}}
-	celsiusScale    = scale{name: "°C", goName: "Celsius", factor: 1, zero: celsiusZero, aliases: []string{"°C", "°c", "° c", "degc", "deg c", "c", "celsius", "centigrade", "degrees c"}}
-	fahrenheitScale = scale{name: "°F", goName: "Fahrenheit", factor: 0.55555555555555555556, zero: fahrenheitZero, aliases: []string{"°F", "°f", "° f", "degf", "deg f", "f", "fahrenheit", "degrees f"}}
+	kelvinScale     = scale{name: "K", goName: "Kelvin", factor: 1, aliases: []string{"K", "k"}}
+	celsiusScale    = scale{name: "°C", goName: "Celsius", factor: 1, zero: celsiusZero, aliases: []string{"°C", "°c", "° c", "degc", "c"}}
+	fahrenheitScale = scale{name: "°F", goName: "Fahrenheit", factor: 0.55555555555555555556, zero: fahrenheitZero, aliases: []string{"°F", "°f", "° f", "degf", "f"}}
 )
 
 var temperatureKind = kind{
@@ -90,6 +90,6 @@ var temperatureKind = kind{
 	people: []scale{celsiusScale},
 	scales: []scale{celsiusScale, fahrenheitScale, kelvinScale},
 	traps: []trap{
-		{[]string{"°", "deg", "degrees"}, "degrees: write °C or °F"},
+		{[]string{"°"}, "degrees: write °C or °F"},
 	},
 }

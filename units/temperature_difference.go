@@ -61,14 +61,14 @@ func (d TemperatureDifference) Unit() *unit.Unit {
 func (TemperatureDifference) kind() *kind { return &temperatureDifferenceKind }
 
 var temperatureDifferenceScales = [...]scale{
-	{name: "K", factor: float64(KelvinDifference), goName: "KelvinDifference", aliases: []string{"K", "k", "°c", "degc", "deg c", "kelvin", "c°"}},
-	{name: "°F", factor: float64(FahrenheitDifference), goName: "FahrenheitDifference", aliases: []string{"°F", "°f", "degf", "deg f", "f°"}},
+	{name: "K", factor: float64(KelvinDifference), goName: "KelvinDifference", aliases: []string{"K", "k", "°c", "degc", "° c", "c°"}},
+	{name: "°F", factor: float64(FahrenheitDifference), goName: "FahrenheitDifference", aliases: []string{"°F", "°f", "degf", "° f", "f°"}},
 }
 
 var temperatureDifferenceKind = kind{
 	name: "temperature difference", goName: "TemperatureDifference", wants: "K, °C, °F",
 	dims: unit.Dimensions{unit.TemperatureDim: 1},
-	base: temperatureDifferenceScales[0], text: []scale{temperatureDifferenceScales[0]},
+	base: temperatureDifferenceScales[0], text: temperatureDifferenceScales[:],
 	people: []scale{temperatureDifferenceScales[0]},
 	scales: temperatureDifferenceScales[:],
 }

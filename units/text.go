@@ -7,32 +7,50 @@ import (
 )
 
 // marshal writes v so that parse gives the very same value back, and writes
-// what was typed where that was a plain decimal in one of the usual units of
-// the kind. Scaling to SI and back may be off in the last bits, so the decimal
-// is looked for and not computed: rounded to 15 figures, in each unit; to 16;
-// the float64 neighbours of the quotient. Where no decimal in a usual unit
-// reads back to v the SI unit underneath does.
+// what was typed where that was a decimal of a few figures in one of the usual
+// units of the kind. Scaling to SI and back may be off in the last bits, so
+// the decimal is looked for and not computed.
 func (k *kind) marshal(v float64) ([]byte, error) {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
+	switch {
+	case math.IsNaN(v) || math.IsInf(v, 0):
 		return nil, fmt.Errorf("%s: %w", k.name, ErrNotFinite)
+	case k == &temperatureKind && v < 0:
+		return nil, fmt.Errorf("%s %g K: below absolute zero: %w", k.name, v, ErrDomain)
 	}
 	v += 0 // no minus in front of nought
-	for _, digits := range [...]int{15, 16} {
-		for i := range k.text {
-			s := &k.text[i]
-			x, err := strconv.ParseFloat(strconv.FormatFloat(s.number(v), 'e', digits-1, 64), 64)
-			if err == nil && s.si(x) == v {
-				return []byte(s.join(shortest(x))), nil
-			}
-		}
+	if text, ok := k.typed(v); ok {
+		return []byte(text), nil
 	}
-	q := k.text[0].number(v)
-	for _, x := range [...]float64{q, math.Nextafter(q, math.Inf(1)), math.Nextafter(q, math.Inf(-1))} {
-		if k.text[0].si(x) == v {
-			return []byte(k.text[0].join(shortest(x))), nil
+	usual := &k.text[0]
+	q := usual.number(v)
+	for _, x := range [...]float64{figure15(q), q, math.Nextafter(q, math.Inf(1)), math.Nextafter(q, math.Inf(-1))} {
+		if usual.si(x) == v {
+			return []byte(usual.join(shortest(x))), nil
 		}
 	}
 	return []byte(k.base.join(shortest(v))), nil
+}
+
+// typed looks for a decimal of a few figures that reads back to v: six in the
+// usual unit of the kind, else the shortest up to nine in any of its units.
+func (k *kind) typed(v float64) (text string, ok bool) {
+	const few, some = 6, 9
+	best := ""
+	for i := range k.text {
+		s := &k.text[i]
+		x, _ := strconv.ParseFloat(strconv.FormatFloat(s.number(v), 'e', some-1, 64), 64)
+		if s.si(x) != v {
+			continue
+		}
+		num := shortest(x)
+		if i == 0 && significant(x, few) == num {
+			return s.join(num), true
+		}
+		if best == "" || len(num) < len(best) {
+			best, text = num, s.join(num)
+		}
+	}
+	return text, best != ""
 }
 
 // shortest writes x in as few digits as read back to it, without an exponent
@@ -51,6 +69,10 @@ func (k *kind) format(f fmt.State, verb rune, v float64) {
 	switch verb {
 	case 'v', 's':
 		text = k.string(v)
+		if prec, ok := f.Precision(); ok && verb == 'v' && prec > 0 { // figures, as for a float64
+			c := k.choose(v)
+			text = c.join(significant(c.number(v), prec))
+		}
 		if verb == 'v' && f.Flag('#') {
 			text = strconv.FormatFloat(v, 'g', -1, 64) + "*units." + k.baseName()
 		}
@@ -95,24 +117,26 @@ func (k *kind) verb(f fmt.State, verb rune, v float64) string {
 // string is String: six figures at most, with the unit.
 func (k *kind) string(v float64) string {
 	s := k.choose(v)
-	return s.join(figures(s.number(v), 6))
+	x := s.number(v)
+	if s.zero != 0 { // what is left of 32 °F in °C is rounding, not 5.7e-14 °C
+		x = math.Round(x*1e9) / 1e9
+	}
+	return s.join(significant(x, 6))
 }
 
 // choose takes the first unit in which v is at least 1, else the smallest.
-func (k *kind) choose(v float64) scale {
-	for _, s := range k.people {
-		if math.Abs(s.number(v)) >= 1-1e-9 || s.zero != 0 {
+func (k *kind) choose(v float64) *scale {
+	for i := range k.people {
+		s := &k.people[i]
+		if math.Abs(s.number(v)) >= 1-1e-9 || s.zero != 0 || v == 0 {
 			return s
 		}
 	}
-	if v == 0 {
-		return k.people[0]
-	}
-	return k.people[len(k.people)-1]
+	return &k.people[len(k.people)-1]
 }
 
-// figures writes x rounded to n figures, without trailing noughts.
-func figures(x float64, n int) string {
+// significant writes x rounded to n figures, without trailing noughts.
+func significant(x float64, n int) string {
 	x, _ = strconv.ParseFloat(strconv.FormatFloat(x, 'e', n-1, 64), 64)
 	return shortest(x + 0)
 }

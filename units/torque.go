@@ -82,21 +82,21 @@ func (t Torque) Unit() *unit.Unit { return unit.New(float64(t), torqueKind.dims)
 func (Torque) kind() *kind { return &torqueKind }
 
 var torqueScales = [...]scale{
-	{name: "N m", factor: float64(NewtonMetre), goName: "NewtonMetre", aliases: []string{"N m", "n m", "nm", "newton metre", "newton metres", "m n"}},
-	{name: "N mm", factor: float64(NewtonMillimetre), goName: "NewtonMillimetre", aliases: []string{"N mm", "n mm", "nmm", "newton millimetre", "newton millimetres"}},
+	{name: "N m", factor: float64(NewtonMetre), goName: "NewtonMetre", aliases: []string{"N m", "n m", "nm", "m n"}},
+	{name: "N mm", factor: float64(NewtonMillimetre), goName: "NewtonMillimetre", aliases: []string{"N mm", "n mm", "nmm"}},
 	{name: "N cm", factor: float64(NewtonCentimetre), goName: "NewtonCentimetre", aliases: []string{"N cm", "n cm", "ncm"}},
-	{name: "kgf m", factor: float64(KilogramForceMetre), goName: "KilogramForceMetre", aliases: []string{"kgf m", "kgfm", "kg m", "kgm", "m kg", "mkg", "kp m", "kpm", "mkp"}},
-	{name: "kgf cm", factor: float64(KilogramForceCentimetre), goName: "KilogramForceCentimetre", aliases: []string{"kgf cm", "kgfcm", "kg cm", "kgcm", "cm kg", "kp cm", "kpcm"}},
+	{name: "kgf m", factor: float64(KilogramForceMetre), goName: "KilogramForceMetre", aliases: []string{"kgf m", "kgfm", "kg m", "kgm", "m kg", "mkg", "kpm", "mkp"}},
+	{name: "kgf cm", factor: float64(KilogramForceCentimetre), goName: "KilogramForceCentimetre", aliases: []string{"kgf cm", "kgfcm", "kg cm", "kgcm", "cm kg", "kpcm"}},
 	{name: "kgf mm", factor: float64(KilogramForceMillimetre), goName: "KilogramForceMillimetre", aliases: []string{"kgf mm", "kgfmm", "kg mm", "kgmm"}},
-	{name: "lbf in", factor: float64(PoundForceInch), goName: "PoundForceInch", aliases: []string{"lbf in", "lbfin", "lb in", "lbin", "in lb", "inlb", "in lbf", "inch pound", "inch pounds", "pound inch", "inch lb"}},
-	{name: "lbf ft", factor: float64(PoundForceFoot), goName: "PoundForceFoot", aliases: []string{"lbf ft", "lbfft", "lb ft", "lbft", "ft lb", "ftlb", "ft lbf", "foot pound", "foot pounds", "pound foot", "pounds feet"}},
-	{name: "ozf in", factor: float64(OunceForceInch), goName: "OunceForceInch", aliases: []string{"ozf in", "ozfin", "oz in", "ozin", "in oz", "inoz", "inch ounce", "inch ounces"}},
+	{name: "lbf in", factor: float64(PoundForceInch), goName: "PoundForceInch", aliases: []string{"lbf in", "lbfin", "lb in", "lbin", "in lb", "inlb", "inlbs", "in lbf", "inlbf"}},
+	{name: "lbf ft", factor: float64(PoundForceFoot), goName: "PoundForceFoot", aliases: []string{"lbf ft", "lbfft", "lb ft", "lbft", "ft lb", "ftlb", "ftlbs", "ft lbf", "ftlbf"}},
+	{name: "ozf in", factor: float64(OunceForceInch), goName: "OunceForceInch", aliases: []string{"ozf in", "ozfin", "oz in", "ozin", "in oz", "inoz"}},
 }
 
 var torqueKind = kind{
 	name: "torque", goName: "Torque", wants: "N mm, N m, lbf in, lbf ft, kgf cm",
 	dims: unit.Dimensions{unit.MassDim: 1, unit.LengthDim: 2, unit.TimeDim: -2},
-	base: torqueScales[0], text: []scale{torqueScales[1], torqueScales[6], torqueScales[4], torqueScales[8], torqueScales[7]},
+	base: torqueScales[0], text: []scale{torqueScales[1], torqueScales[6], torqueScales[8], torqueScales[7], torqueScales[4]},
 	people: []scale{torqueScales[0], torqueScales[1]},
 	scales: torqueScales[:],
 }

@@ -103,13 +103,13 @@ func (TorsionalStiffness) kind() *kind { return &torsionalStiffnessKind }
 var torsionalStiffnessScales = [...]scale{
 	{name: "N m/rad", factor: float64(NewtonMetrePerRadian), goName: "NewtonMetrePerRadian", aliases: []string{"N m/rad", "n m/rad", "nm/rad"}},
 	{name: "N mm/rad", factor: float64(NewtonMillimetrePerRadian), goName: "NewtonMillimetrePerRadian", aliases: []string{"N mm/rad", "n mm/rad", "nmm/rad"}},
-	{name: "N mm/°", factor: float64(NewtonMillimetrePerDegree), goName: "NewtonMillimetrePerDegree", aliases: []string{"N mm/°", "n mm/°", "nmm/°", "n mm/deg", "nmm/deg"}},
-	{name: "N m/°", factor: float64(NewtonMetrePerDegree), goName: "NewtonMetrePerDegree", aliases: []string{"N m/°", "n m/°", "nm/°", "n m/deg", "nm/deg"}},
-	{name: "N m/rev", factor: float64(NewtonMetrePerTurn), goName: "NewtonMetrePerTurn", aliases: []string{"N m/rev", "n m/rev", "nm/rev", "n m/turn", "nm/turn"}},
-	{name: "N mm/rev", factor: float64(NewtonMillimetrePerTurn), goName: "NewtonMillimetrePerTurn", aliases: []string{"N mm/rev", "n mm/rev", "nmm/rev", "n mm/turn", "nmm/turn"}},
+	{name: "N mm/°", factor: float64(NewtonMillimetrePerDegree), goName: "NewtonMillimetrePerDegree", aliases: []string{"N mm/°", "n mm/°", "nmm/°"}},
+	{name: "N m/°", factor: float64(NewtonMetrePerDegree), goName: "NewtonMetrePerDegree", aliases: []string{"N m/°", "n m/°", "nm/°"}},
+	{name: "N m/rev", factor: float64(NewtonMetrePerTurn), goName: "NewtonMetrePerTurn", aliases: []string{"N m/rev", "n m/rev", "nm/rev"}},
+	{name: "N mm/rev", factor: float64(NewtonMillimetrePerTurn), goName: "NewtonMillimetrePerTurn", aliases: []string{"N mm/rev", "n mm/rev", "nmm/rev"}},
 	{name: "lbf in/rad", factor: float64(PoundForceInchPerRadian), goName: "PoundForceInchPerRadian", aliases: []string{"lbf in/rad", "lb in/rad", "in lb/rad"}},
-	{name: "lbf in/°", factor: float64(PoundForceInchPerDegree), goName: "PoundForceInchPerDegree", aliases: []string{"lbf in/°", "lb in/°", "in lb/°", "lbf in/deg", "lb in/deg", "in lb/deg"}},
-	{name: "lbf in/rev", factor: float64(PoundForceInchPerTurn), goName: "PoundForceInchPerTurn", aliases: []string{"lbf in/rev", "lb in/rev", "in lb/rev", "lbf in/turn", "lb in/turn", "in lb/turn"}},
+	{name: "lbf in/°", factor: float64(PoundForceInchPerDegree), goName: "PoundForceInchPerDegree", aliases: []string{"lbf in/°", "lb in/°", "in lb/°"}},
+	{name: "lbf in/rev", factor: float64(PoundForceInchPerTurn), goName: "PoundForceInchPerTurn", aliases: []string{"lbf in/rev", "lb in/rev", "in lb/rev"}},
 }
 
 var torsionalStiffnessKind = kind{

@@ -1,0 +1,9 @@
+package units
+
+import (
+	"testing"
+
+	"example.com/benchsums/internal/figures"
+)
+
+func TestMain(m *testing.M) { figures.Main(m) }
