@@ -199,11 +199,37 @@ func ExampleSide() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println("5° after lies", mark.Side(), "top dead centre, to go", mark.Way())
-	// Output: 5° after lies behind top dead centre, to go anticlockwise
+	fmt.Println("5° after top dead centre lies", mark.Side(), "its mark:", mark.Way(), "from it")
+	// Output: 5° after top dead centre lies behind its mark: anticlockwise from it
 }
 
 func ExamplePlace() {
 	fmt.Println(ignition.OnRim, ignition.OnCase)
 	// Output: rim case
+}
+
+// A mark 80 mm from the top dead centre mark, by strip and by rule.
+func ExampleDistance() {
+	rim, err := ignition.NewRim(450 * units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, held := range []ignition.Held{ignition.AlongRim, ignition.StraightAcross} {
+		a, err := rim.Ahead(ignition.Distance{Length: 80 * units.Millimetre, Side: ignition.Ahead, Held: held})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("80 mm ahead %v: %.2f° before top dead centre\n", held, a.Degrees())
+	}
+	// Output:
+	// 80 mm ahead along the rim: 20.37° before top dead centre
+	// 80 mm ahead straight across: 20.48° before top dead centre
+}
+
+func ExampleHeld() {
+	var h ignition.Held
+	fmt.Println(h.UnmarshalText([]byte("straight")))
+	// Output: "straight": want "along the rim" or "straight across", how the distance was measured: outside the domain
 }

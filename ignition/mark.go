@@ -47,15 +47,25 @@ const (
 	Behind             // back, against the direction of rotation
 )
 
-// String returns "at", "ahead of" or "behind", to be followed by what.
+// String returns "ahead", "behind" or "at".
 func (s Side) String() string {
 	switch s {
 	case Ahead:
-		return "ahead of"
+		return "ahead"
 	case Behind:
 		return "behind"
 	}
 	return "at"
+}
+
+// MarshalText writes "ahead", "behind" or "at". The error is [units.ErrDomain]
+// for any other value.
+func (s Side) MarshalText() ([]byte, error) { return writeWord(s, Ahead, Behind, AtTDC) }
+
+// UnmarshalText reads "ahead", "behind" or "at". The error is [units.ErrDomain]
+// for anything else.
+func (s *Side) UnmarshalText(text []byte) error {
+	return readWord(s, text, "the side in the direction of rotation", Ahead, Behind, AtTDC)
 }
 
 // A Mark says where to scribe the line for a crank angle: how far from the top

@@ -175,7 +175,7 @@ func TestWords(t *testing.T) {
 		{Clockwise.String(), "clockwise"}, {Anticlockwise.String(), "anticlockwise"}, {Turning(0).String(), "turning not stated"},
 		{Clockwise.Reverse().String(), "anticlockwise"}, {Turning(0).Reverse().String(), "turning not stated"},
 		{Rising.String(), "rising"}, {Falling.String(), "falling"}, {Figures(0).String(), "figures not stated"},
-		{Ahead.String(), "ahead of"}, {Behind.String(), "behind"}, {AtTDC.String(), "at"},
+		{Ahead.String(), "ahead"}, {Behind.String(), "behind"}, {AtTDC.String(), "at"},
 		{Place(5).String(), "place not stated"},
 	} {
 		if tc.got != tc.want {
