@@ -7,33 +7,33 @@ import (
 	"example.com/benchsums/units"
 )
 
-// A Joint is a bolt of one thread in a nut of the same or another. NewJoint
+// A Pair is a bolt of one thread in a nut of the same or another. NewPair
 // makes one.
-type Joint struct {
+type Pair struct {
 	bolt, nut         Thread
 	boltHand, nutHand Hand
 }
 
-// NewJoint returns the joint of two right-hand threads. The error wraps
+// NewPair returns the pair of two right-hand threads. The error wraps
 // units.ErrDomain for a zero Thread.
-func NewJoint(bolt, nut Thread) (Joint, error) {
+func NewPair(bolt, nut Thread) (Pair, error) {
 	if bolt.pitch == 0 || nut.pitch == 0 {
-		return Joint{}, noThread()
+		return Pair{}, noThread()
 	}
-	return Joint{bolt: bolt, nut: nut}, nil
+	return Pair{bolt: bolt, nut: nut}, nil
 }
 
-// WithHands returns the joint with the given hands.
-func (j Joint) WithHands(bolt, nut Hand) Joint {
-	j.boltHand, j.nutHand = bolt, nut
-	return j
+// WithHands returns the pair with the given hands.
+func (p Pair) WithHands(bolt, nut Hand) Pair {
+	p.boltHand, p.nutHand = bolt, nut
+	return p
 }
 
 // Bolt returns the thread of the bolt.
-func (j Joint) Bolt() Thread { return j.bolt }
+func (p Pair) Bolt() Thread { return p.bolt }
 
 // Nut returns the thread of the nut.
-func (j Joint) Nut() Thread { return j.nut }
+func (p Pair) Nut() Thread { return p.nut }
 
 // An Outcome is what happens when bolt and nut are brought together by hand.
 type Outcome uint8
@@ -70,7 +70,7 @@ func (v Outcome) String() string {
 	return "unknown outcome"
 }
 
-// A Harm is what a joint of two different threads does to them.
+// A Harm is what a pair of two different threads does to them.
 type Harm uint8
 
 // The harms.
@@ -117,7 +117,7 @@ type Mating struct {
 	// Overlap is how much of the nut's depth of thread meets the bolt, both at
 	// basic size.
 	Overlap float64
-	// Harms lists what gets hurt if the joint is used; none for a right mate.
+	// Harms lists what gets hurt if the pair is used; none for a right mate.
 	Harms []Harm
 }
 
@@ -130,7 +130,7 @@ type Mating struct {
 //	turns = slack / |p bolt − p nut|
 //
 // With equal angles the slack is (effective of nut − effective of bolt) × tan
-// of the flank angle, so that the joint binds when the difference of lead ×
+// of the flank angle, so that the pair binds when the difference of lead ×
 // cot(half angle) comes up to the difference of effective diameters. With
 // unequal ones it is taken where flanks meet first, at the top or the bottom
 // of the overlap. How loose parts may be is the workmanship of Identify.
@@ -139,28 +139,28 @@ type Mating struct {
 // stiffens after two or three turns, stop.
 //
 // The error wraps units.ErrDomain for a length not more than 0 mm.
-func (j Joint) Mate(engaged units.Length) (Mating, error) {
+func (p Pair) Mate(engaged units.Length) (Mating, error) {
 	if !(engaged > 0) || math.IsInf(float64(engaged), 0) {
 		return Mating{}, fmt.Errorf("engaged length %v: want more than 0 mm: %w", engaged, units.ErrDomain)
 	}
-	if j.bolt.pitch == 0 {
+	if p.bolt.pitch == 0 {
 		return Mating{}, noThread()
 	}
-	perTurn := math.Abs(float64(j.bolt.pitch - j.nut.pitch))
-	if near(j.bolt.pitch, j.nut.pitch) {
+	perTurn := math.Abs(float64(p.bolt.pitch - p.nut.pitch))
+	if near(p.bolt.pitch, p.nut.pitch) {
 		perTurn = 0
 	}
-	turns := float64(engaged / j.nut.pitch)
-	tan := min(j.bolt.form.TanFlank(), j.nut.form.TanFlank())
+	turns := float64(engaged / p.nut.pitch)
+	tan := min(p.bolt.form.TanFlank(), p.nut.form.TanFlank())
 	m := Mating{
-		Tight:     min(turnsUntil(j.slack(0), perTurn), j.taperTurns(0)),
-		Loose:     min(turnsUntil(j.slack(1), perTurn), j.taperTurns(1)),
+		Tight:     min(turnsUntil(p.slack(0), perTurn), p.taperTurns(0)),
+		Loose:     min(turnsUntil(p.slack(1), perTurn), p.taperTurns(1)),
 		LeadError: units.Length(perTurn * turns),
 		Growth:    units.Length(perTurn * turns / tan),
-		Overlap:   j.overlap(),
+		Overlap:   p.overlap(),
 	}
-	m.Outcome = j.outcome(m, turns)
-	m.Harms = j.harms(m)
+	m.Outcome = p.outcome(m, turns)
+	m.Harms = p.harms(m)
 	return m, nil
 }
 
@@ -179,15 +179,15 @@ func turnsUntil(slack, perTurn float64) float64 {
 // taperTurns returns the turns after which a taper is tight. A taper bolt goes
 // in by its gauge length, from its small end to where it is as large as the
 // mouth of the hole; a parallel bolt is that large from the start.
-func (j Joint) taperTurns(loose float64) float64 {
-	steepest := max(j.bolt.Taper(), j.nut.Taper())
+func (p Pair) taperTurns(loose float64) float64 {
+	steepest := max(p.bolt.Taper(), p.nut.Taper())
 	if steepest == 0 {
 		return math.Inf(1)
 	}
-	play := float64(j.nut.effective - j.bolt.effective)
-	play += loose * (workEnd*2 + workEffective*float64(j.bolt.pitch+j.nut.pitch))
-	turns := play / (steepest * float64(j.bolt.pitch))
-	if j.bolt.Taper() != 0 {
+	play := float64(p.nut.effective - p.bolt.effective)
+	play += loose * (workEnd*2 + workEffective*float64(p.bolt.pitch+p.nut.pitch))
+	turns := play / (steepest * float64(p.bolt.pitch))
+	if p.bolt.Taper() != 0 {
 		turns += workTaper
 	}
 	return max(turns, 0)
@@ -195,28 +195,28 @@ func (j Joint) taperTurns(loose float64) float64 {
 
 // overlap returns the share of the nut's depth that the bolt meets, 0 where it
 // meets none.
-func (j Joint) overlap() float64 {
-	meets := min(j.bolt.major, j.nut.major) - max(j.bolt.BoltRoot(), j.nut.minor)
-	return max(float64(meets/(j.nut.major-j.nut.minor)), 0)
+func (p Pair) overlap() float64 {
+	meets := min(p.bolt.major, p.nut.major) - max(p.bolt.BoltRoot(), p.nut.minor)
+	return max(float64(meets/(p.nut.major-p.nut.minor)), 0)
 }
 
 // slack returns the axial play of the flanks, or −1 m where crest fouls root.
 // Loose is 0 for basic sizes and 1 for the loosest.
-func (j Joint) slack(loose float64) float64 {
-	b, n := workOn(j.bolt, Bolt), workOn(j.nut, Nut)
-	boltCrest := float64(j.bolt.major) - loose*b.crest.span
-	boltEffective := float64(j.bolt.effective) - loose*b.effective.span
-	boltRoot := float64(j.bolt.BoltRoot())
-	nutRoot := float64(j.nut.major) + loose*n.root.span
-	nutEffective := float64(j.nut.effective) + loose*n.effective.span
-	nutCrest := float64(j.nut.minor) + loose*n.crest.span
+func (p Pair) slack(loose float64) float64 {
+	b, n := workOn(p.bolt, Bolt), workOn(p.nut, Nut)
+	boltCrest := float64(p.bolt.major) - loose*b.crest.span
+	boltEffective := float64(p.bolt.effective) - loose*b.effective.span
+	boltRoot := float64(p.bolt.BoltRoot())
+	nutRoot := float64(p.nut.major) + loose*n.root.span
+	nutEffective := float64(p.nut.effective) + loose*n.effective.span
+	nutCrest := float64(p.nut.minor) + loose*n.crest.span
 	if boltCrest > nutRoot+1e-9 || boltRoot > nutCrest+1e-9 {
 		return -1
 	}
-	top := min(boltCrest-rounding(j.bolt), nutRoot)
-	bottom := max(nutCrest+rounding(j.nut), boltRoot)
+	top := min(boltCrest-rounding(p.bolt), nutRoot)
+	bottom := max(nutCrest+rounding(p.nut), boltRoot)
 	play := func(d float64) float64 {
-		return (d-boltEffective)*j.bolt.form.TanFlank() - (d-nutEffective)*j.nut.form.TanFlank()
+		return (d-boltEffective)*p.bolt.form.TanFlank() - (d-nutEffective)*p.nut.form.TanFlank()
 	}
 	return min(play(top), play(bottom))
 }
@@ -232,13 +232,13 @@ func rounding(t Thread) float64 {
 	return 2 * float64(r) * (1 - tan/math.Hypot(1, tan))
 }
 
-func (j Joint) outcome(m Mating, turns float64) Outcome {
+func (p Pair) outcome(m Mating, turns float64) Outcome {
 	switch {
-	case j.boltHand != j.nutHand:
+	case p.boltHand != p.nutHand:
 		return WrongHand
-	case j.bolt.major <= j.nut.minor:
+	case p.bolt.major <= p.nut.minor:
 		return PassesThrough
-	case j.bolt.Taper() != 0 && m.Loose > 0:
+	case p.bolt.Taper() != 0 && m.Loose > 0:
 		return Tightens
 	case m.Tight >= turns:
 		return RunsFree
@@ -250,7 +250,7 @@ func (j Joint) outcome(m Mating, turns float64) Outcome {
 	return WillNotStart
 }
 
-func (j Joint) harms(m Mating) []Harm {
+func (p Pair) harms(m Mating) []Harm {
 	var all []Harm
 	add := func(h Harm, when bool) {
 		if when {
@@ -259,10 +259,10 @@ func (j Joint) harms(m Mating) []Harm {
 	}
 	enters := m.Outcome <= Tightens
 	add(Wedging, m.Outcome == RunsIfLoose || m.Outcome == Binds)
-	add(EdgeLoad, enters && math.Abs(float64(j.bolt.form.Angle()-j.nut.form.Angle())) > 1e-9)
+	add(EdgeLoad, enters && math.Abs(float64(p.bolt.form.Angle()-p.nut.form.Angle())) > 1e-9)
 	add(Shallow, (enters || m.Outcome == PassesThrough) && m.Overlap < 0.6)
-	add(Splitting, enters && j.bolt.Taper() > j.nut.Taper())
-	add(Leaking, enters && j.bolt.Taper() < j.nut.Taper())
+	add(Splitting, enters && p.bolt.Taper() > p.nut.Taper())
+	add(Leaking, enters && p.bolt.Taper() < p.nut.Taper())
 	add(CrossStart, m.Outcome == WillNotStart || m.Outcome == WrongHand)
 	return all
 }
