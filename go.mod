@@ -19,3 +19,11 @@ require (
 	gonum.org/v1/plot v0.17.0
 	pgregory.net/rapid v1.3.0
 )
+
+require (
+	github.com/stretchr/objx v0.5.3 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
+	golang.org/x/sys v0.35.0 // indirect
+	golang.org/x/tools v0.36.0 // indirect
+	rsc.io/pdf v0.1.1 // indirect
+)

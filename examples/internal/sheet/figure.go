@@ -74,6 +74,13 @@ func Show[Q units.Quantity](r units.Reading[Q], u Unit[Q]) string {
 	return join(fixed(x, places), u.Name) + " ± " + join(fixed(half, places), u.Name)
 }
 
+// Value writes r in unit u rounded to its plus-or-minus, without writing that:
+// for numbers put into a formula.
+func Value[Q units.Quantity](r units.Reading[Q], u Unit[Q]) string {
+	text, _, _ := strings.Cut(Show(r, u), " ± ")
+	return text
+}
+
 // factor is the coverage factor for the plus-or-minus of the text.
 func factor(dof float64) float64 {
 	k, err := units.CoverageFactor(Coverage, dof)

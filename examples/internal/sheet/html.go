@@ -12,7 +12,7 @@ var pageText string
 //go:embed sheet.css
 var css string
 
-var page = template.Must(template.New("sheet").Parse(pageText))
+var page = template.Must(template.New("sheet").Funcs(template.FuncMap{"lead": lead}).Parse(pageText))
 
 // WriteHTML writes the sheet as one page that needs nothing else: no network,
 // no script, drawings inside. It prints on A4 and Letter, and the working

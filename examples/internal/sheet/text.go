@@ -160,17 +160,27 @@ func (p *printer) step(s Step) {
 	if s.Formula != "" {
 		p.line("      " + s.Formula)
 	}
-	for _, part := range [...]string{s.Numbers, s.Result} {
-		if part == "" {
-			continue
-		}
-		for i, l := range wrap(part, width-10) {
-			lead := "    = "
-			if i > 0 {
-				lead = "      "
-			}
-			p.line("    " + lead + l)
-		}
+	p.sum(lead(s.Numbers), s.Numbers)
+	p.sum(lead(""), s.Result)
+}
+
+// lead is what stands before the numbers of a step: an equals sign, or "with"
+// where they are a list of symbols and values.
+func lead(numbers string) string {
+	if strings.Contains(numbers, " = ") {
+		return "with "
+	}
+	return "= "
+}
+
+func (p *printer) sum(lead, text string) {
+	if text == "" {
+		return
+	}
+	indent := strings.Repeat(" ", 8)
+	for _, l := range wrap(text, width-len(indent)-len(lead)) {
+		p.line(indent + lead + l)
+		lead = strings.Repeat(" ", len(lead))
 	}
 }
 

@@ -1,0 +1,62 @@
+package picture
+
+import (
+	"encoding/xml"
+	"io"
+	"math"
+	"strings"
+	"testing"
+)
+
+func wellFormed(t *testing.T, svg string) {
+	t.Helper()
+	if !strings.HasPrefix(svg, "<svg") {
+		t.Errorf("begins with %.40q", svg)
+	}
+	d := xml.NewDecoder(strings.NewReader(svg))
+	for {
+		_, err := d.Token()
+		if err == io.EOF {
+			return
+		}
+		if err != nil {
+			t.Fatalf("%v in %s", err, svg)
+		}
+	}
+}
+
+func TestChart(t *testing.T) {
+	x, y, low, high := make([]float64, 50), make([]float64, 50), make([]float64, 50), make([]float64, 50)
+	for i := range x {
+		x[i] = float64(i) - 25
+		y[i] = x[i] * x[i] / 60
+		low[i], high[i] = y[i]-0.5, y[i]+0.5
+	}
+	svg, err := NewChart("Drop & angle", "degrees", "drop, mm").
+		Band("band", x, low, high).Curve("curve", x, y, Solid).Curve("other", x, low, Dashed).
+		Points("readings", x[:10], y[:10], Cross).Points("none", nil, nil, Circle).At(3, "TDC").Level(2, "card").Legend(true, false).Down().SVG(160, 100)
+	if err != nil {
+		t.Fatal(err)
+	}
+	wellFormed(t, svg)
+	for _, want := range []string{"Drop &amp; angle", "readings", "TDC", "card"} {
+		if !strings.Contains(svg, want) {
+			t.Errorf("no %q in the chart", want)
+		}
+	}
+	if _, err := NewChart("", "", "").Curve("c", []float64{1, math.NaN()}, []float64{1, 2}, Solid).SVG(100, 100); err == nil {
+		t.Error("a curve with NaN was drawn")
+	}
+}
+
+func TestDrawing(t *testing.T) {
+	svg := NewDrawing(50, 40).Line(0, 0, 10, 0, Fine).Circle(10, 10, 5, Heavy, Dashed).Arc(20, 20, 10, 0, 90, Heavy, Solid).
+		Text(1, 2, 3, Centre, 90, `<b> & "x"`).Hatch([][2]float64{{0, 0}, {5, 0}, {5, 5}}, "cut").Fill([][2]float64{{0, 0}, {1, 0}, {1, 1}}, 0.02).
+		Dimension(0, 10, 30, 10, "30").SVG()
+	wellFormed(t, svg)
+	for _, want := range []string{`width="50mm" height="40mm" viewBox="0 0 50 40"`, `&lt;b&gt; &amp;`, `fill="#050505"`, "L30 20"} {
+		if !strings.Contains(svg, want) {
+			t.Errorf("no %s in %s", want, svg)
+		}
+	}
+}

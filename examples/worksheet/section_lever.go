@@ -1,0 +1,52 @@
+package main
+
+import (
+	"fmt"
+
+	"example.com/benchsums/examples/internal/sheet"
+	"example.com/benchsums/ignition"
+	"example.com/benchsums/units"
+)
+
+// leverSection answers whether it is safe to start with the lever at full
+// retard.
+func (b *bench) leverSection() (*sheet.Section, error) {
+	retarded := b.at(fullRetard, 0)
+	if retarded == nil {
+		return nil, nil
+	}
+	advanced := b.at(fullAdvance, retarded.set.Gap)
+	if advanced == nil {
+		return nil, nil
+	}
+	s := &sheet.Section{Number: 6, Key: "lever", Title: "Starting with the lever at full retard"}
+	lever, err := b.scale().Lever(advanced.found.Forward, retarded.found.Forward)
+	if err != nil {
+		return nil, b.file.Errorf("points", "%v", err)
+	}
+	s.Figures = append(s.Figures,
+		sheet.Of("lever.advanced", "full advance, before top dead centre", lever.Advanced, sheet.Degree),
+		sheet.Of("lever.retarded", "full retard, before top dead centre", lever.Retarded, sheet.Degree),
+		sheet.Of("lever.range", "range of the lever", lever.Range, sheet.Degree))
+	s.Answer = append(s.Answer, fmt.Sprintf("As it stands, full retard breaks %s.", beforeAfter(lever.Retarded)), sentenceOf(lever.Caution()))
+	s.Add("Range of the lever, from one rim figure to the other (top dead centre drops out)", "range = 360 (figure retarded − figure advanced) / C",
+		fmt.Sprintf("360 × (%s − %s) / %s", sheet.Value(retarded.found.Forward, sheet.Millimetre), sheet.Value(advanced.found.Forward, sheet.Millimetre), sheet.Value(*b.girth, sheet.Millimetre)),
+		sheet.Show(lever.Range, sheet.Degree))
+	if b.card != nil && b.cardLever() == fullAdvance {
+		set := lever.SetTo(b.card.advance)
+		s.Figures = append(s.Figures, sheet.Of("lever.retarded_when_set", "full retard once the card's timing is set", set.Retarded, sheet.Degree))
+		s.Answer = append(s.Answer, fmt.Sprintf("Once full advance is set to the card, full retard will break %s. %s", beforeAfter(set.Retarded), sentenceOf(set.Caution())))
+		s.Add("Full retard after setting full advance to the card", "retard = wanted − range",
+			fmt.Sprintf("%s − %s", sheet.Value(set.Advanced, sheet.Degree), sheet.Value(lever.Range, sheet.Degree)), sheet.Show(set.Retarded, sheet.Degree))
+	}
+	s.Improve = "the figures at full retard, which are the fewest"
+	s.Cautions = append(s.Cautions,
+		"An engine that fires before the top while it is being started kicks back and breaks wrists. Pull a rope or handle that lets go, never wind it round the hand, stand clear of handle and rope, and try the spark at full retard first.")
+	return s, nil
+}
+
+// sanity asks whether an advance is what such engines have.
+func (b *bench) sanity(advance units.Angle) []string {
+	_ = ignition.AtTDC
+	return nil
+}

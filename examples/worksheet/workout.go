@@ -1,0 +1,59 @@
+package main
+
+import (
+	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/sheet"
+)
+
+// workOut reads a file and works out the sheet. Nothing is returned in part:
+// a reading that cannot be right stops it all.
+func workOut(name string, data []byte) (*sheet.Sheet, error) {
+	var j job
+	file, err := jobfile.Decode(name, data, &j)
+	if err != nil {
+		return nil, err
+	}
+	return sections(file, &j)
+}
+
+// sections works out the sheet of a job.
+func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
+	b, err := newBench(file, j)
+	if err != nil {
+		return nil, err
+	}
+	s := &sheet.Sheet{Title: b.title(), Intro: intro}
+	for _, section := range [...]func() (*sheet.Section, error){
+		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.compressionSection,
+	} {
+		sec, err := section()
+		if err != nil {
+			return nil, err
+		}
+		if sec != nil {
+			s.Sections = append(s.Sections, *sec)
+		}
+	}
+	if len(s.Sections) == 0 {
+		return nil, file.Errorf("", "nothing to work out: give at least a [rim], a [card] with a [crank], a [dial] or a [stop]; see -template")
+	}
+	s.Notes = notes
+	return s, nil
+}
+
+func (b *bench) title() string {
+	if b.job.Title == "" {
+		return "Worksheet"
+	}
+	return b.job.Title
+}
+
+var intro = []string{
+	"± is the half-width that holds the value 95 times in 100, the readings being as good as the file says. Advance is counted before top dead centre. Forward is the way the engine runs.",
+	"Before turning the engine by hand: plug out, fuel off, magneto earthed, belt off; hands and sleeves clear of spokes and chain. These sums do not replace the maker's instructions, local rules or a licensed fitter.",
+}
+
+var notes = []string{
+	"Every formula here is in the packages of benchsums with its source; what was checked against print is listed in CHECKS.md.",
+	"A figure without ± was given without one, and is taken as exact.",
+}
