@@ -32,9 +32,9 @@ type GapTrial struct {
 // slope, and of a gap to be set with the same feelers in the same hand, and is
 // therefore not asked for.
 //
-// The uncertainties are of first order. They come out too small by about
-// (u/Δ)² of themselves times 4, with u/Δ the relative uncertainty of the
-// difference of two gaps: a seventh at 0.15 mm between gaps set to 0.02 mm.
+// In that model the gap scatters about the feeler's size, not the feeler about
+// the gap, so that the slope found is linear in the setting errors: first order
+// is all there is, and more trials do not flatten the line.
 type GapEffect struct {
 	scale   MeasuredScale
 	trials  []GapTrial

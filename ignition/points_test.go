@@ -3,6 +3,7 @@ package ignition
 import (
 	"errors"
 	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 	"time"
@@ -575,5 +576,51 @@ func TestRetimingSteps(t *testing.T) {
 				t.Errorf("want %q in\n%s", want, steps)
 			}
 		}
+	}
+}
+
+// An engine is made up, its readings are drawn with the scatter that the model
+// states, and what the model says of its own uncertainty is held against what
+// comes out.
+func TestGapUncertaintyAgainstDraws(t *testing.T) {
+	const (
+		draws   = 1500
+		slope   = 22.0 // degrees for a millimetre
+		setting = 0.02
+		single  = 0.5
+	)
+	rng := rand.New(rand.NewPCG(1, 2))
+	m := demoScale()
+	s := must(m.Scale())(t)
+	perDegree := s.Rim().PerDegree().Millimetres()
+	var off, stated, gapOff, gapStated float64
+	for range draws {
+		trials := make([]GapTrial, 2)
+		for i, gap := range [...]float64{0.30, 0.45} {
+			real := gap + setting*rng.NormFloat64() // one error for the setting
+			at := 174 - perDegree*(18+slope*(real-0.30))
+			figures := make([]units.Length, 5)
+			for j := range figures { // and one for each figure
+				figures[j] = units.Length(at+single*rng.NormFloat64()) * mm
+			}
+			trials[i] = GapTrial{units.Length(gap) * mm, meanOf(figures, single*mm)}
+		}
+		g := must(m.GapEffect(setting*mm, trials...))(t)
+		per := must(g.Per(1 * mm))(t)
+		d := (per.Value - slope*deg).Degrees()
+		off, stated = off+d*d, stated+math.Pow(per.Std.Degrees(), 2)
+		if per.Value < 2*per.Std {
+			continue
+		}
+		// The gap for 20°: set anew, with a new error of setting.
+		a := must(g.GapFor(units.Exact(20 * deg)))(t)
+		e := a.Gap.Value.Millimetres() + setting*rng.NormFloat64() - (0.30 + 2/slope)
+		gapOff, gapStated = gapOff+e*e, gapStated+math.Pow(a.Gap.Std.Millimetres(), 2)
+	}
+	if ratio := math.Sqrt(off / stated); !(ratio > 0.9 && ratio < 1.1) {
+		t.Errorf("slope scatters %.2f times as much as stated", ratio)
+	}
+	if ratio := math.Sqrt(gapOff / gapStated); !(ratio > 0.9 && ratio < 1.1) {
+		t.Errorf("gap scatters %.2f times as much as stated", ratio)
 	}
 }
