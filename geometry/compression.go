@@ -36,8 +36,8 @@ func (c Cylinder) Compression(clearance units.Volume, closing units.Length) (Com
 	if err := checkClearance(clearance); err != nil {
 		return Compression{}, err
 	}
-	if !(closing >= 0 && closing <= c.crank.stroke) {
-		return Compression{}, fmt.Errorf("drop at closing %v: want 0 mm to %v, the stroke: %w", closing, c.crank.stroke, units.ErrDomain)
+	if err := c.checkClosing(closing); err != nil {
+		return Compression{}, err
 	}
 	return Compression{
 		Geometric: ratioOf(c.Swept(), clearance),
@@ -47,6 +47,13 @@ func (c Cylinder) Compression(clearance units.Volume, closing units.Length) (Com
 
 func ratioOf(swept, clearance units.Volume) units.Ratio {
 	return units.Ratio((swept + clearance) / clearance)
+}
+
+func (c Cylinder) checkClosing(drop units.Length) error {
+	if !(drop >= 0 && drop <= c.crank.stroke) {
+		return fmt.Errorf("drop at closing %v: want 0 mm to %v, the stroke: %w", drop, c.crank.stroke, units.ErrDomain)
+	}
+	return nil
 }
 
 func checkClearance(v units.Volume) error {
@@ -98,13 +105,28 @@ func ClearanceForRatio(swept units.Volume, ratio units.Ratio) (units.Volume, err
 // The error is units.ErrDomain if the clearance or the area is not more than 0 or
 // the ratio not more than 1.
 func (c Cylinder) Skim(clearance units.Volume, wanted units.Ratio, over units.Area) (units.Length, error) {
+	return skim(clearance, c.Swept(), wanted, over)
+}
+
+// SkimForTrapped is Skim for a wanted trapped ratio, with the drop at which the
+// cylinder is shut as in Compression. It is for a cut at the head, which leaves the
+// ports where they are over the piston. The error is as in Skim, and for a drop
+// outside the stroke.
+func (c Cylinder) SkimForTrapped(clearance units.Volume, wanted units.Ratio, closing units.Length, over units.Area) (units.Length, error) {
+	if err := c.checkClosing(closing); err != nil {
+		return 0, err
+	}
+	return skim(clearance, c.SweptBelow(closing), wanted, over)
+}
+
+func skim(clearance, swept units.Volume, wanted units.Ratio, over units.Area) (units.Length, error) {
 	if err := checkClearance(clearance); err != nil {
 		return 0, err
 	}
 	if !(over > 0) || math.IsInf(float64(over), 0) {
 		return 0, fmt.Errorf("area %v: want more than 0 mm²: %w", over, units.ErrDomain)
 	}
-	target, err := c.ClearanceForRatio(wanted)
+	target, err := ClearanceForRatio(swept, wanted)
 	if err != nil {
 		return 0, err
 	}

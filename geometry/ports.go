@@ -47,7 +47,9 @@ func (b Barrel) WithSkirt(skirt units.Length) (Barrel, error) {
 
 // Raised returns the barrel after packing of a thickness has gone under it, or,
 // with less than 0, metal off its foot: every port stands that much higher over
-// the piston, and exhaust, transfer and inlet all change together.
+// the piston, and exhaust, transfer and inlet all change together. The volume shut
+// in as the exhaust closes stays as it was, but the clearance grows by the piston
+// area times the packing, and so the trapped ratio falls.
 func (b Barrel) Raised(packing units.Length) Barrel {
 	b.deck += packing
 	return b

@@ -84,6 +84,18 @@ func TestCylinder_Compression(t *testing.T) {
 			t.Errorf("cut %v from ratio %g to %g: wrong way", cut, float64(wanted), float64(other))
 		}
 
+		if part > 0.1 {
+			cut, err = c.SkimForTrapped(clearance, other, units.Length(part)*c.Crank().Stroke(), c.PistonArea())
+			if err != nil {
+				t.Fatal(err)
+			}
+			both, err = c.Compression(clearance-c.SweptBelow(cut), units.Length(part)*c.Crank().Stroke())
+			if err != nil {
+				t.Fatal(err)
+			}
+			within(t, "trapped ratio after the cut", float64(both.Trapped), float64(other), 1e-9*float64(other))
+		}
+
 		// Pressures by the law the estimate rests on give the ratio back.
 		index := rapid.Float64Range(1, 1.5).Draw(t, "index")
 		pressure := func(fraction float64) IndicatorPoint {
@@ -118,6 +130,8 @@ func TestCompression_refuses(t *testing.T) {
 		{"skim from nothing", errOf(c.Skim(0, 8, 1)), "clearance 0 cm³: want more than 0 cm³"},
 		{"skim over nothing", errOf(c.Skim(60*cc, 8, 0)), "area 0 mm²: want more than 0 mm²"},
 		{"skim to nothing", errOf(c.Skim(60*cc, 1, 1)), "compression ratio 1: want more than 1"},
+		{"skim with closing below the bottom", errOf(c.SkimForTrapped(60*cc, 6, 77*mm, 1)), "drop at closing 77 mm: want 0 mm to 76 mm, the stroke"},
+		{"skim with nothing trapped", errOf(c.SkimForTrapped(60*cc, 6, 0, 1)), "swept volume 0 cm³: want more than 0 cm³"},
 		{"no crankcase", errOf(c.CrankcaseRatio(0)), "crankcase volume 0 cm³ at bottom dead centre: want more than 0 cm³"},
 		{"fraction of more than the stroke", errOf(VolumeRatioAt(1.1, 8)), "fraction of the stroke 1.1: want 0 to 1"},
 		{"fraction at no ratio", errOf(VolumeRatioAt(0.1, 1)), "compression ratio 1: want more than 1"},
