@@ -1,0 +1,101 @@
+package fits
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.com/benchsums/internal/figures"
+	"example.com/benchsums/units"
+)
+
+func TestRingGap(t *testing.T) {
+	figures.Near(t, "a thou wider", GapChange(units.Thou).Thou(), math.Pi, 1e-12)
+	feeler := 0.02 * units.Millimetre
+	at := func(in float64, u units.Length) units.Reading[units.Length] {
+		return units.WithStd(units.Length(in)*units.Inch, u)
+	}
+	b, err := BoreByRing(at(0.029, feeler), at(0.014, feeler), at(2.8756, 0.5*units.Thou))
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Near(t, "bore", b.Value.Inches(), 2.8756+0.015/math.Pi, 1e-9)
+	figures.Near(t, "u", b.Std.Millimetres(), math.Hypot(0.02*math.Sqrt2/math.Pi, 0.0127), 1e-9)
+
+	// The bore of an invented pumping engine: the gaps agree with the gauge.
+	c, err := CheckGaps(at(0.029, feeler), at(0.014, feeler), at(2.8804, 0.5*units.Thou), at(2.8756, 0.5*units.Thou))
+	if err != nil || !c.Agree {
+		t.Errorf("%+v, %v", c, err)
+	}
+	figures.Near(t, "by gap, thou", c.ByGap.Value.Thou(), 15/math.Pi, 1e-6)
+	figures.Near(t, "by bore, thou", c.ByBore.Value.Thou(), 4.8, 1e-6)
+	c, err = CheckGaps(at(0.044, feeler), at(0.014, feeler), at(2.8804, 0.5*units.Thou), at(2.8756, 0.5*units.Thou))
+	if err != nil || c.Agree {
+		t.Errorf("%+v, %v", c, err)
+	}
+	good := at(2.88, 0)
+	for _, err := range []error{
+		second(BoreByRing(at(-1, 0), at(0.01, 0), good)), second(BoreByRing(at(0.01, -1), at(0.01, 0), good)), second(BoreByRing(at(0.01, 0), at(math.NaN(), 0), good)),
+		second(BoreByRing(at(0.01, 0), at(0.01, 0), at(0, 0))), second(CheckGaps(at(0.01, 0), at(0.01, 0), at(0, 0), good)), second(CheckGaps(at(-1, 0), at(0.01, 0), good, good)),
+	} {
+		if !errors.Is(err, units.ErrDomain) {
+			t.Error(err)
+		}
+	}
+}
+
+// The girth of the bore less the length of the ring is the gap, hot and cold.
+func TestHotGap(t *testing.T) {
+	bore, gap := mm(73), mm(0.3)
+	hot := HotGap(gap, bore, 11*perMK, 12*perMK, units.Celsius(120), units.Celsius(200))
+	ring := (math.Pi*73 - 0.3) * (1 + 12e-6*180)
+	girth := math.Pi * 73 * (1 + 11e-6*100)
+	figures.Near(t, "gap, mm", hot.Millimetres(), girth-ring, 1e-3) // the ring is shorter than the girth by the gap: second order
+	cold := ColdGap(hot, bore, 11*perMK, 12*perMK, units.Celsius(120), units.Celsius(200))
+	figures.Near(t, "there and back", cold.Millimetres(), 0.3, 1e-12)
+}
+
+func TestColdClearance(t *testing.T) {
+	c := ColdClearance(mm(0.03), mm(73), 11*perMK, 21*perMK, units.Celsius(120), units.Celsius(180))
+	figures.Near(t, "cold", c.Millimetres(), 0.03+73*(21e-6*160-11e-6*100), 1e-12)
+	p, err := NewPair(mm(73), 11*perMK, mm(73)-c, 21*perMK)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Near(t, "hot", p.ClearanceAt(units.Celsius(120), units.Celsius(180)).Millimetres(), 0.03, 1e-3)
+}
+
+func TestCustoms(t *testing.T) {
+	for _, c := range Customs() {
+		if c.What == "" || c.Source != "common practice, no source" || !(c.Low > 0 && c.Low < c.High && c.High < 0.01) {
+			t.Errorf("%+v", c)
+		}
+		r := c.Clearance(units.Inch)
+		figures.Near(t, c.What, r.Min.Inches(), c.Low, 1e-12)
+		figures.Near(t, c.What, r.Max.Inches(), c.High, 1e-12)
+	}
+}
+
+func TestLeak(t *testing.T) {
+	r, err := LeakRatio(mm(0.1), mm(0.05))
+	figures.Near(t, "twice the clearance", r, 8, 1e-12)
+	if err != nil {
+		t.Error(err)
+	}
+	for _, e := range []float64{0, 0.3, 0.8, 1} {
+		got, err := EccentricLeak(e)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := integrate(func(th float64) float64 { return math.Pow(1+e*math.Cos(th), 3) }, 0, 2*math.Pi) / (2 * math.Pi)
+		figures.Near(t, "eccentric", got, want, 1e-9)
+	}
+	for _, err := range []error{
+		second(LeakRatio(0, mm(1))), second(LeakRatio(mm(1), units.Length(math.NaN()))), second(LeakRatio(mm(1), units.Length(math.Inf(1)))),
+		second(EccentricLeak(-0.1)), second(EccentricLeak(1.1)), second(EccentricLeak(math.NaN())),
+	} {
+		if !errors.Is(err, units.ErrDomain) {
+			t.Error(err)
+		}
+	}
+}
