@@ -187,9 +187,9 @@ var wrongInPrint = map[string]string{
 
 const lastPlace = "an older table, rounded in another order, one off in the last place: the formula gives "
 
-// printedThread returns the thread of a line, and the length of engagement its
+// threadPrinted returns the thread of a line, and the length of engagement its
 // table has where that is not the normal one.
-func printedThread(t *testing.T, designation string) (Thread, units.Length) {
+func threadPrinted(t *testing.T, designation string) (Thread, units.Length) {
 	t.Helper()
 	if th, err := Find(designation); err == nil {
 		return th, 0
@@ -212,7 +212,7 @@ func TestLimitsAgainstPrint(t *testing.T) {
 	for _, table := range printedLimits {
 		for _, r := range table.rows {
 			t.Run(fmt.Sprintf("%s %s", r.thread, r.class), func(t *testing.T) {
-				th, engagement := printedThread(t, r.thread)
+				th, engagement := threadPrinted(t, r.thread)
 				l, err := th.limits(r.part, r.class, engagement)
 				if err != nil {
 					t.Fatal(err)
