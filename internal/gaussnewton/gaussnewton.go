@@ -9,7 +9,8 @@
 //	J d ≈ −r
 //
 // which is done by QR and repeated from the new trial until the step no longer
-// matters. A step that makes the sum larger is halved. With residuals in units
+// matters. A step that makes the sum larger is halved, and steps that go to
+// and fro, because the model bends so much that they overshoot, are shortened. With residuals in units
 // of their standard uncertainty the covariance of the unknowns is (JᵀJ)⁻¹.
 //
 // Source: Å. Björck, Numerical Methods for Least Squares Problems, SIAM, 1996,
@@ -50,16 +51,18 @@ type Fit struct {
 }
 
 const (
-	maxSteps  = 60
-	maxHalves = 30
-	worstCond = 1e13
-	endOfStep = 1e-10 // of a standard uncertainty
-	rounding  = 1e-12 // of the sum of squares, by which it may seem to grow
+	maxSteps   = 60
+	maxHalves  = 30
+	worstCond  = 1e13
+	endOfStep  = 1e-7  // of a standard uncertainty
+	nearEnough = 1e-3  // of a standard uncertainty, after maxSteps
+	rounding   = 1e-12 // of the sum of squares, by which it may seem to grow
 )
 
-// Solve fits the unknowns to n residuals, beginning at start. It stops when
-// no unknown moves by more than 1e-10 of its standard uncertainty, or when the
-// sum of squares can be made no smaller.
+// Solve fits the unknowns to n residuals, beginning at start. It stops with a
+// step that moves no unknown by more than 1e-7 of its standard uncertainty, or
+// when the sum of squares gets no smaller and the steps no shorter; after 60 steps
+// it is content with 1e-3 of the standard uncertainty.
 func Solve(n int, start []float64, model Model) (Fit, error) {
 	p := len(start)
 	if p == 0 || n < p {
@@ -70,14 +73,25 @@ func Solve(n int, start []float64, model Model) (Fit, error) {
 	if !s.at(x) {
 		return Fit{}, fmt.Errorf("start: %w", ErrNoConvergence)
 	}
+	last, share := math.Inf(1), 1.0
 	for step := 1; step <= maxSteps; step++ {
 		if err := s.factorize(); err != nil {
 			return Fit{}, err
 		}
-		d, length := s.step()
-		if length <= endOfStep || !s.descend(x, d) {
+		d, length, back := s.step()
+		if share = min(1, 2*share); back { // the last step went too far
+			share /= 4
+		}
+		before := s.sum
+		moved := s.descend(x, d, share)
+		level := before-s.sum <= rounding*before
+		if !moved || length <= endOfStep || level && length > last/2 {
 			return s.fit(x, step)
 		}
+		last = length
+	}
+	if last <= nearEnough {
+		return s.fit(x, maxSteps)
 	}
 	return Fit{}, fmt.Errorf("%d steps: %w", maxSteps, ErrNoConvergence)
 }
@@ -90,6 +104,8 @@ type state struct {
 	scale  []float64 // length of each column of the Jacobian
 	qr     mat.QR
 	scaled *mat.Dense // Jacobian with columns of length 1
+
+	jd *mat.VecDense // J d of the last step
 }
 
 // at sets the state to the unknowns x.
@@ -110,9 +126,9 @@ func (s *state) factorize() error {
 	for j := range s.p {
 		c := 0.0
 		for i := range s.n {
-			c = math.Hypot(c, s.jac[i*s.p+j])
+			c += s.jac[i*s.p+j] * s.jac[i*s.p+j]
 		}
-		if !(c > 0) || math.IsInf(c, 0) {
+		if c = math.Sqrt(c); !(c > 0) || math.IsInf(c, 0) {
 			return fmt.Errorf("unknown %d changes nothing: %w", j+1, ErrSingular)
 		}
 		s.scale[j] = c
@@ -134,8 +150,9 @@ func (s *state) factorize() error {
 
 // step returns the Gauss-Newton step and its length in standard uncertainties:
 // the length of J d, at which no unknown moves further than that many of its
-// own standard uncertainties.
-func (s *state) step() (d []float64, length float64) {
+// own standard uncertainties. Back says that it turns against the step before by
+// more than half a right angle past square.
+func (s *state) step() (d []float64, length float64, back bool) {
 	b := mat.NewVecDense(s.n, nil)
 	for i, r := range s.r {
 		b.SetVec(i, -r)
@@ -148,14 +165,19 @@ func (s *state) step() (d []float64, length float64) {
 	for j := range d {
 		d[j] = z.AtVec(j) / s.scale[j]
 	}
-	return d, mat.Norm(&jd, 2)
+	length = mat.Norm(&jd, 2)
+	if s.jd != nil {
+		back = mat.Dot(s.jd, &jd) < -0.7*length*mat.Norm(s.jd, 2)
+	}
+	s.jd = &jd
+	return d, length, back
 }
 
-// descend moves x by d, halved until the sum of squares gets no larger, and
-// reports whether it moved.
-func (s *state) descend(x, d []float64) bool {
+// descend moves x by a share of d, halved until the sum of squares gets no
+// larger, and reports whether it moved.
+func (s *state) descend(x, d []float64, share float64) bool {
 	before, trial := s.sum, make([]float64, s.p)
-	for f := 1.0; f > math.Pow(0.5, maxHalves); f /= 2 {
+	for f := share; f > math.Pow(0.5, maxHalves); f /= 2 {
 		for j := range x {
 			trial[j] = x[j] + f*d[j]
 		}
@@ -170,6 +192,9 @@ func (s *state) descend(x, d []float64) bool {
 
 // fit gathers the result at x.
 func (s *state) fit(x []float64, steps int) (Fit, error) {
+	if err := s.factorize(); err != nil { // once more, after the last step
+		return Fit{}, err
+	}
 	f := Fit{X: x, Residuals: s.r, Sum: s.sum, Steps: steps, Leverage: make([]float64, s.n)}
 	inverse, err := s.inverseR()
 	if err != nil {

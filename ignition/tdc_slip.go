@@ -1,0 +1,170 @@
+package ignition
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/stat/distuv"
+)
+
+// How slips are looked for. The largest residual of a fit, held against the
+// scatter of the others, is compared with what the largest of so many honest
+// residuals exceeds once in 1/slipRisk sets; it is taken out, the fit is done
+// again, and so on to a tenth of the readings. The last one that stood out and
+// all taken out before it are slips, for two slips of a kind can hide one
+// another. Those that no longer stand out from the fit without them go back.
+// A slip must stand out in the same measure from the uncertainty stated for the
+// readings, so that readings better than stated are not held against the odd
+// one that is as bad as stated.
+//
+// Sources: R. D. Cook and S. Weisberg, Residuals and Influence in Regression,
+// 1982, 2.2.2 (residuals held against the others); B. Rosner, Technometrics 25
+// (1983), 165-172 (one after another). Both from memory.
+const (
+	slipRisk  = 0.005 // of accusing a good reading, for each set
+	slipShare = 0.1   // most of the readings that may be left out
+	slipDoF   = 3     // least degrees of freedom that may judge
+	manyDoF   = 1e6   // for an uncertainty that is stated
+	slipDoubt = 2.5   // stated standard uncertainties, below which no reading is taken out on trial
+)
+
+// study is what a fit says of every reading, kept or not.
+type study struct {
+	residual []float64 // in stated standard uncertainties
+	leverage []float64 // of a reading kept, its share in its fitted value; of one left out, its variance there
+	sum      float64   // of the squares of the residuals kept
+	dof      int
+}
+
+// search is what the look for slips found.
+type search struct {
+	keep []bool
+	more bool // more readings stand out than may be left out
+}
+
+// searchSlips looks for slips in n readings.
+func searchSlips(n int, fit func(keep []bool) (study, error)) (search, error) {
+	keep := make([]bool, n)
+	for i := range keep {
+		keep[i] = true
+	}
+	st, err := fit(keep)
+	if err != nil {
+		return search{}, err
+	}
+	var order []int
+	slips := 0
+	most := min(max(1, int(slipShare*float64(n))), st.dof-1-slipDoF)
+	trial := append([]bool(nil), keep...)
+	for len(order) < most {
+		worst, off, out := st.worst(trial)
+		if off < slipDoubt {
+			break
+		}
+		order = append(order, worst)
+		trial[worst] = false
+		if out {
+			slips = len(order)
+		}
+		if st, err = fit(trial); err != nil {
+			break
+		}
+	}
+	for _, i := range order[:slips] {
+		keep[i] = false
+	}
+	if st, err = fit(keep); err != nil {
+		return search{}, err
+	}
+	if slips > 0 {
+		if st, err = putBack(keep, order[:slips], st, fit); err != nil {
+			return search{}, err
+		}
+	}
+	_, _, more := st.worst(keep)
+	return search{keep, more && most > 0}, nil
+}
+
+// putBack keeps the readings that do not stand out from the fit without them.
+func putBack(keep []bool, slips []int, st study, fit func([]bool) (study, error)) (study, error) {
+	changed := false
+	for _, i := range slips {
+		spread := math.Sqrt(1 + st.leverage[i])
+		t := math.Abs(st.residual[i]) / (spread * math.Sqrt(st.sum/float64(st.dof)))
+		if !(t > largest(len(keep), st.dof) && math.Abs(st.residual[i]) > spread*largest(len(keep), manyDoF)) {
+			keep[i], changed = true, true
+		}
+	}
+	if changed {
+		return fit(keep)
+	}
+	return st, nil
+}
+
+// worst returns the reading kept that is furthest off for what the others say,
+// by how many stated standard uncertainties, and whether it stands out.
+func (st study) worst(keep []bool) (index int, off float64, out bool) {
+	if st.dof-1 < slipDoF {
+		return 0, 0, false
+	}
+	square, kept := 0.0, 0
+	for i, ok := range keep {
+		if !ok {
+			continue
+		}
+		kept++
+		room := 1 - st.leverage[i]
+		if room < 1e-6 {
+			continue // nothing else says what this one should be
+		}
+		if q := st.residual[i] * st.residual[i] / room; q > square {
+			square, index = q, i
+		}
+	}
+	t := math.Sqrt(square * float64(st.dof-1) / max(st.sum-square, 0))
+	off = math.Sqrt(square)
+	return index, off, t > largest(kept, st.dof-1) && off > largest(kept, manyDoF)
+}
+
+// largest is what the largest of n honest residuals, each held against the
+// scatter of the others, exceeds with the probability slipRisk at most.
+func largest(n, dof int) float64 {
+	return distuv.StudentsT{Sigma: 1, Nu: float64(dof)}.Quantile(1 - slipRisk/(2*float64(n)))
+}
+
+// withoutSlips fits with the slips left out.
+func (p *problem) withoutSlips() (solution, search, error) {
+	var s solution
+	x, rounds := p.start(), weightRounds
+	found, err := searchSlips(len(p.points), func(keep []bool) (study, error) {
+		var err error
+		if s, err = p.solve(x, keep, 1, rounds); err != nil {
+			return study{}, err
+		}
+		x, rounds = s.X, 1
+		return p.study(s, keep), nil
+	})
+	return s, found, err
+}
+
+// study looks at every reading beside a fit.
+func (p *problem) study(s solution, keep []bool) study {
+	n := len(p.points)
+	st := study{residual: make([]float64, n), leverage: make([]float64, n), sum: s.Sum, dof: p.dof(s)}
+	sizes, _ := p.larger(s.X)
+	row := make([]float64, len(p.unknowns))
+	for i, pt := range p.points {
+		if keep[i] {
+			st.residual[i], st.leverage[i] = s.Residuals[i], s.Leverage[i]
+			continue
+		}
+		clear(row)
+		std := p.std(s.model, pt)
+		st.residual[i] = p.row(s.model, &sizes, s.X, pt, row) / std
+		for j := range row {
+			for k := range row {
+				st.leverage[i] += row[j] * row[k] * s.Cov.At(j, k) / (std * std)
+			}
+		}
+	}
+	return st
+}
