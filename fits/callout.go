@@ -153,3 +153,27 @@ func (c Callout) String() string {
 	}
 	return fmt.Sprintf("%v %v", c.Nominal, c.Shaft)
 }
+
+// MarshalText writes the callout so that UnmarshalText gives the very same back. The
+// error is that of the nominal size, or wraps units.ErrDomain when there is no class.
+func (c Callout) MarshalText() ([]byte, error) {
+	size, err := c.Nominal.MarshalText()
+	if err != nil {
+		return nil, err
+	}
+	if c.Hole == (Class{}) && c.Shaft == (Class{}) {
+		return nil, fmt.Errorf("%v without a class: want one such as H7: %w", c.Nominal, units.ErrDomain)
+	}
+	rest := strings.TrimPrefix(c.String(), c.Nominal.String())
+	return append(size, rest...), nil
+}
+
+// UnmarshalText is ParseCallout for decoders and flags.
+func (c *Callout) UnmarshalText(text []byte) error {
+	parsed, err := ParseCallout(string(text))
+	if err != nil {
+		return err
+	}
+	*c = parsed
+	return nil
+}

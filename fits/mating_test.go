@@ -180,3 +180,30 @@ func TestGaugesAndRounding(t *testing.T) {
 		}
 	}
 }
+
+func TestJudge(t *testing.T) {
+	z, err := Limits(mm(25), "H7") // 25.000 to 25.021
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tc := range []struct {
+		size, std float64
+		dof       float64
+		want      Verdict
+	}{
+		{25.010, 0.003, 0, Conforms}, {25.004, 0.003, 0, Doubtful}, {24.995, 0.003, 0, Doubtful}, {24.993, 0.003, 0, Fails}, {25.028, 0.003, 0, Fails},
+		{25.000, 0, 0, Conforms}, {25.021, 0, 0, Conforms}, {25.0211, 0, 0, Fails}, {25.010, 0.02, 0, Doubtful}, // wider than the zone
+		{25.010, 0.003, 1, Doubtful}, // two readings only: k is 14
+	} {
+		got, err := z.Judge(units.Reading[units.Length]{Value: mm(tc.size), Std: mm(tc.std), DoF: tc.dof})
+		if err != nil || got != tc.want {
+			t.Errorf("%+v: %v, %v", tc, got, err)
+		}
+	}
+	if _, err := z.Judge(units.WithStd(mm(25), -1)); !errors.Is(err, units.ErrDomain) {
+		t.Error(err)
+	}
+	if s := Verdict(0).String(); s != "Verdict(0)" {
+		t.Error(s)
+	}
+}

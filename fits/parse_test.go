@@ -176,6 +176,34 @@ func TestCalloutAnswers(t *testing.T) {
 	}
 }
 
+func TestCalloutText(t *testing.T) {
+	for _, text := range []string{"25 mm H7/g6", "1.5 in h6", "0.1 mm H7"} {
+		var c Callout
+		if err := c.UnmarshalText([]byte(text)); err != nil {
+			t.Fatal(err)
+		}
+		if out, err := c.MarshalText(); err != nil || parsed(string(out)) != c {
+			t.Errorf("%s: %s, %v", text, out, err)
+		}
+	}
+	var c Callout
+	if err := c.UnmarshalText([]byte("25")); err == nil || c != (Callout{}) {
+		t.Errorf("%v, %v", c, err)
+	}
+	if _, err := (Callout{Nominal: mm(25)}).MarshalText(); !errors.Is(err, units.ErrDomain) {
+		t.Error(err)
+	}
+	if _, err := (Callout{Nominal: units.Length(math.NaN()), Hole: Class{lh, it7, true}}).MarshalText(); !errors.Is(err, units.ErrNotFinite) {
+		t.Error(err)
+	}
+}
+
+// parsed reads a callout that is known to be good.
+func parsed(s string) Callout {
+	c, _ := ParseCallout(s)
+	return c
+}
+
 func FuzzParseClass(f *testing.F) {
 	for _, s := range []string{"H7", "js13", "ZC8", "h01", "Js7", "H19", "", "é7", "H 7 "} {
 		f.Add(s)
@@ -195,7 +223,7 @@ func FuzzParseClass(f *testing.F) {
 }
 
 func FuzzParseCallout(f *testing.F) {
-	for _, s := range []string{"25 H7/g6", "25H7", "Ø25 H7-g6", "1 3/16 in H7", "25e8", "H7/g6", "25 g6/H7", "1/2\" h6", "⌀"} {
+	for _, s := range []string{"25 H7/g6", "25H7", "Ø25 H7-g6", "1 3/16 in H7", "25e8", "H7/g6", "25 g6/H7", "1/2\" h6", "⌀", "0\xf90A0"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
@@ -212,5 +240,12 @@ func FuzzParseCallout(f *testing.F) {
 		}
 		_, _ = c.Fit()
 		_, _ = c.Limits()
+		text, err := c.MarshalText()
+		if err != nil {
+			t.Fatalf("%q: %v", s, err)
+		}
+		if back, err := ParseCallout(string(text)); err != nil || back != c {
+			t.Errorf("%q: %+v goes out as %s and comes back as %+v, %v", s, c, text, back, err)
+		}
 	})
 }
