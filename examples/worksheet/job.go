@@ -33,7 +33,7 @@ type (
 )
 
 type engine struct {
-	Kind  string              `toml:"kind"`
+	Kind  ignition.Kind       `toml:"kind"`
 	Turns ignition.Turning    `toml:"turns"`
 	Speed *units.AngularSpeed `toml:"speed"`
 }
@@ -79,6 +79,7 @@ type rim struct {
 	SettingGoodTo  units.Length     `toml:"setting_good_to"` // a figure brought to the pointer
 	ReadingGoodTo  units.Length     `toml:"reading_good_to"` // a figure read where the rim stands
 	Paper          units.Length     `toml:"paper"`
+	TDCMark        *length          `toml:"tdc_mark"` // figure of a top dead centre mark that is there already
 }
 
 type dial struct {
@@ -116,10 +117,13 @@ type points struct {
 }
 
 type pointsSet struct {
-	Gap      units.Length `toml:"gap"`
-	Lever    string       `toml:"lever"` // "full advance", "full retard" or a name of the reader's
-	Forward  lengths      `toml:"forward"`
-	Backward lengths      `toml:"backward"`
+	Gap      units.Length  `toml:"gap"`
+	Lever    string        `toml:"lever"` // "full advance", "full retard" or a name of the reader's
+	Forward  lengths       `toml:"forward"`
+	Backward lengths       `toml:"backward"`
+	Ahead    lengths       `toml:"ahead"`  // distances of the mark from that of top dead centre,
+	Behind   lengths       `toml:"behind"` // in or against the direction of rotation
+	Held     ignition.Held `toml:"held"`
 }
 
 type drive struct {

@@ -38,7 +38,7 @@ func (b *bench) cardSection() (*sheet.Section, error) {
 		return nil, err
 	}
 	s.Improve = t.improve
-	s.Questions = append(s.Questions, b.sanity(t.advance.Value)...)
+	s.Questions = append(s.Questions, b.ask(t.advance, ignition.AtSpeed)...)
 	if b.job.Card.Lever != "" {
 		s.Answer = append(s.Answer, "The card gives it for the lever at "+b.job.Card.Lever+".")
 	}
@@ -78,6 +78,7 @@ func (b *bench) timingAtDrop(s *sheet.Section, key string, drop length) (*timing
 		return nil, b.file.Errorf(key, "%v", err)
 	}
 	t := &timing{advance: res.Reading(), drop: drop, improve: largest(res)}
+	drawBudget(s, "the angle", res)
 	r := b.stroke.Value / 2
 	s.Add("Crank angle with the piston so far from the top, in half angles",
 		"sin²(θ/2) = x (2L − x) / (4 r (r + L − x)),  r = S/2",

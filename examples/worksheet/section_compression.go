@@ -154,6 +154,7 @@ func (b *bench) ratios(s *sheet.Section, bore length, swept units.Result[units.V
 	s.Add("Geometric ratio, from the bottom of the stroke", "(V + Vc) / Vc", ratioNumbers(swept.Value, clearance.Value), sheet.Show(geometric.Reading(), one))
 	text := fmt.Sprintf("The ratio is %s counted from the bottom of the stroke (geometric)", sheet.Show(geometric.Reading(), one))
 	s.Improve = largest(geometric)
+	drawBudget(s, "the geometric ratio", geometric)
 	if p := b.job.Ports; p != nil && len(p.ExhaustTop) > 0 && len(b.job.Crank.CrownTop) > 0 {
 		closing := difference(mean(p.ExhaustTop, p.DepthsGoodTo), mean(b.job.Crank.CrownTop, b.job.Crank.DepthsGoodTo))
 		trapped, err := ratio(closing, "drop at exhaust closing")

@@ -45,8 +45,29 @@ func (b *bench) leverSection() (*sheet.Section, error) {
 	return s, nil
 }
 
-// sanity asks whether an advance is what such engines have.
-func (b *bench) sanity(advance units.Angle) []string {
-	_ = ignition.AtTDC
-	return nil
+// sanity asks whether an opening is what such engines have.
+func (b *bench) sanity(o opening) []string {
+	if o.set.Lever == fullRetard {
+		return b.ask(o.advance.Reading(), ignition.AtStart)
+	}
+	return b.ask(o.advance.Reading(), ignition.AtSpeed)
+}
+
+// ask compares an advance with published practice, as a question.
+func (b *bench) ask(advance angle, running ignition.Running) []string {
+	var speed units.AngularSpeed
+	if b.job.Engine.Speed != nil {
+		speed = *b.job.Engine.Speed
+	}
+	q, err := ignition.Ask(advance, b.job.Engine.Kind, running, speed)
+	if err != nil {
+		return nil
+	}
+	text := q.Text
+	for _, r := range q.Rows {
+		if r.Source != "" && len(q.Rows) <= 3 {
+			text += " [" + r.Source + "]"
+		}
+	}
+	return []string{sentenceOf(text)}
 }

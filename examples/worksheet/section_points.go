@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/ignition"
@@ -40,7 +41,11 @@ func (b *bench) readOpenings() error {
 		if set.Lever != fullAdvance && set.Lever != fullRetard && set.Lever != "" {
 			return b.file.Errorf(key+".lever", "%q: want %q or %q", set.Lever, fullAdvance, fullRetard)
 		}
-		found, err := b.scale().Opening(set.Forward, set.Backward, b.job.Rim.ReadingGoodTo)
+		forward, err := b.forwardFigures(set)
+		if err != nil {
+			return b.file.Errorf(key, "%v", err)
+		}
+		found, err := b.scale().Opening(forward, set.Backward, b.job.Rim.ReadingGoodTo)
 		if err != nil {
 			return b.file.Errorf(key, "%v", err)
 		}
@@ -54,6 +59,29 @@ func (b *bench) readOpenings() error {
 		return b.file.Errorf("points", "no figures: give at least one [[points.set]]")
 	}
 	return nil
+}
+
+// forwardFigures returns the rim figures of a set, with the distances from the
+// top dead centre mark turned into figures.
+func (b *bench) forwardFigures(set pointsSet) (lengths, error) {
+	figures := slices.Clone(set.Forward)
+	sc, err := b.rimScale()
+	if err != nil {
+		return nil, err
+	}
+	for _, side := range [...]struct {
+		list lengths
+		side ignition.Side
+	}{{set.Ahead, ignition.Ahead}, {set.Behind, ignition.Behind}} {
+		for _, l := range side.list {
+			f, err := sc.FigureAt(b.tdc.Value, ignition.Distance{Length: l, Side: side.side, Held: set.Held, Thickness: b.job.Rim.Tape})
+			if err != nil {
+				return nil, err
+			}
+			figures = append(figures, f)
+		}
+	}
+	return figures, nil
 }
 
 // pointsSection answers where the contacts break now, and what the gap does.
@@ -73,7 +101,7 @@ func (b *bench) pointsSection() (*sheet.Section, error) {
 		return nil, err
 	}
 	s.Improve = "the rim figures where they open, turning forward: take more of them"
-	s.Questions = append(s.Questions, b.sanity(b.openings[0].advance.Value)...)
+	s.Questions = append(s.Questions, b.sanity(b.openings[0])...)
 	s.Cautions = append(s.Cautions, "A magneto turned by hand can give a shock that makes one jump: earth its terminal while turning the engine.")
 	return s, nil
 }
@@ -159,6 +187,7 @@ func (b *bench) gapEffect(s *sheet.Section) error {
 	s.Add("What the gap does: a straight line through the gaps tried. Each gap has one error of the feeler, which its repeats share and do not make smaller",
 		"dθ/dg = (θ₂ − θ₁) / (g₂ − g₁)", fmt.Sprintf("%d gaps, each good to %s", len(trials), sheet.Plain(b.job.Points.FeelerGoodTo, sheet.Millimetre, 2)),
 		sheet.Show(hundredth.Reading(), sheet.Degree)+" for 0.01 mm; most of the doubt is "+largest(hundredth))
+	b.drawGap(s)
 	if effect.Misfit() > 3 {
 		s.Questions = append(s.Questions, "The gaps do not lie on one line. Was one of them set wrong, or a rim figure misread?")
 	}

@@ -65,6 +65,7 @@ func (b *bench) portsSection() (*sheet.Section, error) {
 		b.compareRim(s, p)
 	}
 	s.Tables = append(s.Tables, table)
+	drawPorts(s, ports)
 	b.blowdown(s, ports)
 	if err := b.timeAreas(s, ports); err != nil {
 		return nil, err

@@ -15,7 +15,10 @@ import (
 func (b *bench) tdcSection() (*sheet.Section, error) {
 	j := b.job
 	if j.Dial == nil && j.Stop == nil && j.ByEye == nil {
-		return nil, nil
+		return nil, b.trustMark()
+	}
+	if j.Rim != nil && j.Rim.TDCMark != nil {
+		return nil, b.file.Errorf("rim.tdc_mark", "a mark to be trusted and readings to find it: leave out one of them")
 	}
 	if b.round == nil {
 		return nil, b.file.Errorf("rim", "top dead centre is found on the rim: give its girth or its diameter")
@@ -33,6 +36,28 @@ func (b *bench) tdcSection() (*sheet.Section, error) {
 		ways = append(ways, found...)
 	}
 	return s, b.together(s, ways)
+}
+
+// trustMark takes a top dead centre mark that is there already. Where nothing
+// but distances from it is given, the figures need not be stated.
+func (b *bench) trustMark() error {
+	r := b.job.Rim
+	if r == nil || r.TDCMark == nil {
+		return nil
+	}
+	b.tdc = r.TDCMark
+	if r.Figures != 0 {
+		return nil
+	}
+	if b.job.Points != nil {
+		for i, set := range b.job.Points.Sets {
+			if len(set.Forward)+len(set.Backward) > 0 {
+				return b.file.Errorf(fmt.Sprintf("points.set.%d", i), "rim figures, but rim.figures does not say whether they rise or fall at the pointer, turning forward")
+			}
+		}
+	}
+	r.Figures = ignition.Rising // distances carry their side with them
+	return nil
 }
 
 // together weighs the ways and says where to scribe the line.
@@ -166,6 +191,7 @@ func (b *bench) describeFit(s *sheet.Section, fit ignition.TDC) {
 	s.Add(fmt.Sprintf("By a fit of the crank's own curve to %d dial readings, both ways round; readings turned forward lag by half the lost motion, backward lead by as much", used),
 		"dial = zero + x(θ) / cos β ± slack", fmt.Sprintf("%d unknowns found at once; the readings scatter %s times what the tools allow", len(fit.Unknowns()), strconv.FormatFloat(fit.Scatter, 'f', 2, 64)),
 		sheet.Show(fit.Position, sheet.Millimetre))
+	b.drawFit(s, fit)
 	for _, slip := range fit.Slips {
 		s.Answer = append(s.Answer, "One reading was left out as a slip: "+sentenceOf(slip.String()))
 	}

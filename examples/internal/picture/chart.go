@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"fmt"
 	"image/color"
+	"math"
+	"strconv"
 	"strings"
 
 	"gonum.org/v1/plot"
@@ -62,6 +64,7 @@ func NewChart(title, x, y string) *Chart {
 	p.Title.TextStyle.Font.Size, p.Title.Padding = 12, vg.Points(6)
 	p.X.Padding, p.Y.Padding = vg.Points(4), vg.Points(4)
 	p.Legend.Top, p.Legend.Padding, p.Legend.ThumbnailWidth = true, vg.Points(2), vg.Points(26)
+	p.X.Tick.Marker, p.Y.Tick.Marker = ticks{}, ticks{}
 	grid := plotter.NewGrid()
 	grid.Vertical.Color, grid.Horizontal.Color = soft, soft
 	p.Add(grid)
@@ -211,6 +214,31 @@ func glyph(m Mark) draw.GlyphDrawer {
 		return draw.CircleGlyph{}
 	}
 	return draw.RingGlyph{}
+}
+
+// ticks puts marks at round figures, 1, 2 or 5 times a power of ten apart.
+type ticks struct{}
+
+// Ticks returns the marks of an axis from low to high.
+func (ticks) Ticks(low, high float64) []plot.Tick {
+	span := high - low
+	if !(span > 0) || math.IsInf(span, 0) {
+		return []plot.Tick{{Value: low, Label: strconv.FormatFloat(low, 'g', 4, 64)}}
+	}
+	power := math.Floor(math.Log10(span / 5))
+	step, decimals := math.Pow(10, power), max(0, -int(power))
+	for _, m := range [...]float64{10, 5, 2} {
+		if span/(m*step) >= 3 {
+			step *= m
+			decimals = max(0, -int(math.Floor(math.Log10(step)+1e-9)))
+			break
+		}
+	}
+	var marks []plot.Tick
+	for i := math.Ceil(low/step - 1e-9); i*step <= high+1e-9*step; i++ {
+		marks = append(marks, plot.Tick{Value: i * step, Label: strconv.FormatFloat(i*step+0, 'f', decimals, 64)})
+	}
+	return marks
 }
 
 // A rule is a labelled line across the whole chart.

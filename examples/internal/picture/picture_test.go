@@ -60,3 +60,21 @@ func TestDrawing(t *testing.T) {
 		}
 	}
 }
+
+func TestTicksAreRound(t *testing.T) {
+	for _, tc := range []struct {
+		low, high float64
+		want      string
+	}{
+		{60, 290, "100 150 200 250"}, {0, 9.97, "0 2 4 6 8"}, {-0.1, 1.0, "0.0 0.2 0.4 0.6 0.8 1.0"},
+		{0.3, 0.45, "0.30 0.35 0.40 0.45"}, {-40, 40, "-40 -20 0 20 40"}, {1200, 1900, "1200 1400 1600 1800"}, {3, 3, "3"},
+	} {
+		var labels []string
+		for _, m := range (ticks{}).Ticks(tc.low, tc.high) {
+			labels = append(labels, m.Label)
+		}
+		if got := strings.Join(labels, " "); got != tc.want {
+			t.Errorf("%g to %g: %s, want %s", tc.low, tc.high, got, tc.want)
+		}
+	}
+}
