@@ -98,17 +98,19 @@ func Identify(r Readings) (Identification, error) {
 
 // A Candidate is a thread that the readings may be of.
 type Candidate struct {
-	known       *known
+	// Probability is that of the thread under all its names.
 	Probability float64
-	// Below is how far the reading over the crests lies on the worn side of
-	// basic: under the major diameter of a bolt, over the minor of a nut. 0 when
-	// there is no such reading.
-	Below units.Length
+	// Short is how much metal the part is short of at its crests, on the
+	// diameter: how far the reading lies under the major diameter of a bolt, over
+	// the minor of a nut. 0 when there is no such reading.
+	Short units.Length
 	// Pitch is how much the reading of the pitch exceeds that of the thread. 0
 	// when there is no such reading.
 	Pitch units.Length
-	// Tolerances is Below over the tolerance that ordinary work has there.
+	// Tolerances is Short over the tolerance that ordinary work has there.
 	Tolerances float64
+
+	known *known
 }
 
 // Thread returns the thread by the first of its names.

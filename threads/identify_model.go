@@ -227,7 +227,7 @@ func (m *model) explain(c *Candidate) {
 	k := c.known
 	if m.crest.std != 0 {
 		below := m.away * (k.sought - m.crest.value)
-		c.Below = units.Length(below)
+		c.Short = units.Length(below)
 		c.Tolerances = below / k.work.crest.span
 	}
 	if m.pitch.std != 0 {

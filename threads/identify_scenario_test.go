@@ -167,7 +167,7 @@ func TestEngineThreadTorn(t *testing.T) {
 func TestEnginePlugHole(t *testing.T) {
 	r := engineReadings(t, "T13")
 	got := identify(t, r)
-	figures.Near(t, "bore over the minor, mm", got.Candidates[0].Below.Millimetres(), 0.068, 0.001)
+	figures.Near(t, "bore over the minor, mm", got.Candidates[0].Short.Millimetres(), 0.068, 0.001)
 	figures.Near(t, "pitch over that of the thread, mm", got.Candidates[0].Pitch.Millimetres(), -0.0011, 0.0001)
 	r.Pitch, _ = PitchByLeaf(1.5*units.Millimetre, 4) // the leaf alone
 	byLeaf := identify(t, r)
