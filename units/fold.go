@@ -93,7 +93,7 @@ func cutPower(w string) (stem, power string) {
 // word of its own. What joins words (a dot, a hyphen, a times sign) must have
 // a word on either side.
 func unitWords(s string) ([]string, bool) {
-	if len(s) > unitMax {
+	if len(s) > unitMax || !utf8.ValidString(s) {
 		return nil, false
 	}
 	var words []string

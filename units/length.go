@@ -64,6 +64,9 @@ func (l Length) Feet() float64 { return float64(l / Foot) }
 // Yards returns l in yards.
 func (l Length) Yards() float64 { return float64(l / Yard) }
 
+// Times returns the area of a rectangle of sides l and width.
+func (l Length) Times(width Length) Area { return Area(float64(l) * float64(width)) }
+
 // ParseLength reads a length as people write it, always with its unit:
 // mm, in, thou. The error is a *ParseError.
 func ParseLength(text string) (Length, error) {

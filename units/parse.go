@@ -125,7 +125,7 @@ func (p *parser) badUnit(raw, folded string, pos int) error {
 	}
 	if i := p.knownPrefix(raw); i > 0 {
 		return p.fail(pos+i+len(raw[i:])-len(trimLeft(raw[i:])), ErrTrailing,
-			"left over after %s: %q; write the %s alone", trimSpace(raw[:i]), trimSpace(raw[i:]), p.kind.name)
+			"left over after %s: %q; write the %s alone", trimSpace(raw[:i]), trimSpace(p.text[pos+i:]), p.kind.name)
 	}
 	if raw[0] == ',' {
 		return p.fail(pos, ErrSyntax, "a comma: write a point for decimals and no separator for thousands")

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 )
 
 // marshal writes v so that parse gives the very same value back, and writes
@@ -46,8 +47,8 @@ func (k *kind) typed(v float64) (text string, ok bool) {
 		if i == 0 && significant(x, few) == num {
 			return s.join(num), true
 		}
-		if best == "" || len(num) < len(best) {
-			best, text = num, s.join(num)
+		if digits := strings.Replace(num, ".", "", 1); best == "" || len(digits) < len(best) {
+			best, text = digits, s.join(num)
 		}
 	}
 	return text, best != ""
