@@ -151,6 +151,8 @@ func TestFindOdd(t *testing.T) {
 		{"a half-way line", millimetres(174.8, 169.0, 174.0), 0.3 * mm, 2, "about 5 mm: the half-way line"},
 		{"a wrong hundred", millimetres(174.8, 174.1, 274.0), 0.3 * mm, 3, "about 100 mm: a wrong hundred?"},
 		{"no step of the rule", millimetres(174.8, 174.1, 174.3, 181.7), 0.2 * mm, 4, "no usual misreading: take it again"},
+		{"4.8 times a single is 3.9 times the scatter of its distance from the mean of two", millimetres(174, 174, 178.8), 1 * mm, 0, ""},
+		{"5 times a single is 4.1 times it", millimetres(174, 174, 179), 1 * mm, 3, "about 5 mm"},
 		{"two cannot show it", millimetres(174, 184), 0.3 * mm, 0, ""},
 		{"all alike and no single", millimetres(174, 174, 174), 0, 0, ""},
 		{"all alike but one, no single", millimetres(174, 174, 174, 184), 0, 4, "about 10 mm"},

@@ -105,6 +105,8 @@ func TestAsk(t *testing.T) {
 		{"show speed", 5, 0.5, FarmEngine, ShowIdle, 150, Inside, 3, 8, true, "turning slowly for show"},
 		{"a kind without a row falls back on all", 25, 0.5, AeroAndCar, AtSpeed, 0, Inside, 15, 41.61, false, "old engines of any kind"}, // 19/32 in on 100 mm, rod 225 mm: acos 0.74767
 		{"Jumbo is left out far from its speeds", 22, 0.5, FarmEngine, AtSpeed, 150, Inside, 15, 35, true, "(2 rows)"},
+		{"Jumbo still counts at less than twice its speed", 22, 0.5, FarmEngine, AtSpeed, 950, Inside, 15, 40, true, "(3 rows)"},
+		{"and no longer above it", 22, 0.5, FarmEngine, AtSpeed, 1050, Inside, 15, 35, true, "(2 rows)"},
 	} {
 		q, err := Ask(units.WithStd(units.Angle(tc.advance)*deg, units.Angle(tc.std)*deg), tc.kind, tc.running, units.AngularSpeed(tc.speed)*rpm)
 		if err != nil {

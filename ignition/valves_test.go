@@ -99,6 +99,21 @@ func TestRatioFromInletClosing(t *testing.T) {
 	refused(t, "no clearance", err, "clearance 0 cm³")
 }
 
+// With the cylinder to one side the way up is not the mirror of the way down.
+func TestInletClosesOnTheWayUp(t *testing.T) {
+	crank := must(crankOfMM(t, 80, 160).WithOffset(10 * mm))(t)
+	v := must(NewValveTiming(ValveTiming{InletCloses: 50 * deg, ExhaustOpens: 50 * deg}))(t)
+	x := v.ClosingDrop(crank)
+	before, after, err := crank.AnglesAtDrop(x)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Near(t, "before the top", before.Degrees(), 130, 1e-10)
+	if math.Abs(after.Degrees()-130) < 1 {
+		t.Errorf("the offset makes no difference: %v after", after)
+	}
+}
+
 func TestValveRefusals(t *testing.T) {
 	for _, tc := range []struct {
 		name string
