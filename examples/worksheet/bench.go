@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/oilmix"
 	"example.com/benchsums/geometry"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
@@ -25,6 +26,7 @@ type bench struct {
 	cardFigure *length // and its rim figure
 	openings   []opening
 	gap        *ignition.GapEffect
+	oil        *oilmix.Mix
 }
 
 // newBench works out what the sections share, and refuses what cannot be.

@@ -22,6 +22,14 @@ type job struct {
 	Drive    *drive    `toml:"drive"`
 	Ports    *ports    `toml:"ports"`
 	Burette  *burette  `toml:"burette"`
+
+	PlugThread *plugThread `toml:"plug_thread"`
+	Threads    *threadJob  `toml:"threads"`
+	Adapter    *adapterJob `toml:"adapter"`
+	Bushes     *bushesJob  `toml:"bushes"`
+	Piston     *pistonJob  `toml:"piston"`
+	Springs    *springsJob `toml:"springs"`
+	Oil        *oilJob     `toml:"oil"`
 }
 
 type (

@@ -25,6 +25,7 @@ func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
 	s := &sheet.Sheet{Title: b.title(), Intro: intro}
 	for _, section := range [...]func() (*sheet.Section, error){
 		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.compressionSection,
+		b.plugSection, b.threadsSection, b.adapterSection, b.bushesSection, b.boreSection, b.springsSection, b.oilSection,
 	} {
 		sec, err := section()
 		if err != nil {
