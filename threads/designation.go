@@ -35,19 +35,17 @@ type scanner struct {
 	seen int // numbers so far
 }
 
-// readDesignation reads text into a query.
-func readDesignation(text string) (query, error) {
-	s := scanner{text: text}
+// read reads the whole text into the query.
+func (s *scanner) read() error {
 	for {
 		s.space()
-		if s.pos == len(text) {
-			break
+		if s.pos == len(s.text) {
+			return s.finish()
 		}
 		if err := s.item(); err != nil {
-			return query{}, err
+			return err
 		}
 	}
-	return s.finish()
 }
 
 func (s *scanner) fail(pos int, msg string) error {
@@ -57,6 +55,12 @@ func (s *scanner) fail(pos int, msg string) error {
 // space skips spaces and the marks that part a size from a pitch.
 func (s *scanner) space() {
 	for s.pos < len(s.text) {
+		if c := s.text[s.pos]; c == ' ' || c == '-' {
+			s.pos++
+			continue
+		} else if isDigit(c) || isLetter(c) {
+			return
+		}
 		r, n := s.rune()
 		switch {
 		case r == '-', r == '–', r == '−', r == '×', r == '*', r == ',' && !s.digitAt(s.pos+1), unicode.IsSpace(r):
@@ -74,15 +78,22 @@ func (s *scanner) rune() (rune, int) {
 	return utf8.DecodeRuneInString(s.text[s.pos:])
 }
 
-func (s *scanner) digitAt(i int) bool {
-	return i < len(s.text) && '0' <= s.text[i] && s.text[i] <= '9'
-}
+func (s *scanner) digitAt(i int) bool { return i < len(s.text) && isDigit(s.text[i]) }
+
+func isDigit(c byte) bool  { return '0' <= c && c <= '9' }
+func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
 // item reads one number, word or mark.
 func (s *scanner) item() error {
+	switch c := s.text[s.pos]; {
+	case isDigit(c):
+		return s.number()
+	case isLetter(c):
+		return s.word()
+	}
 	r, n := s.rune()
 	switch {
-	case '0' <= r && r <= '9', r == '.' && s.digitAt(s.pos+1), vulgar(r) != 0:
+	case r == '.' && s.digitAt(s.pos+1), vulgar(r) != 0:
 		return s.number()
 	case r == '#' || r == '№':
 		s.pos += n
@@ -172,9 +183,11 @@ func slack(v float64, places int) float64 {
 
 // value reads a number: 8, 1.25, .25, 1/4, 1 1/4, 1-1/4, 1.1/4, ¼, 1¼.
 func (s *scanner) value() (v float64, places int, fraction bool, err error) {
-	if r, n := s.rune(); vulgar(r) != 0 {
-		s.pos += n
-		return vulgar(r), 0, true, nil
+	if !s.digitAt(s.pos) {
+		if r, n := s.rune(); vulgar(r) != 0 {
+			s.pos += n
+			return vulgar(r), 0, true, nil
+		}
 	}
 	start := s.pos
 	whole, _, err := s.digits(start)
@@ -193,9 +206,6 @@ func (s *scanner) value() (v float64, places int, fraction bool, err error) {
 		if err != nil {
 			return 0, 0, false, err
 		}
-		if n > 9 {
-			return 0, 0, false, s.fail(start, "want no more than nine decimals")
-		}
 		scale := 1.0
 		for range n {
 			scale *= 10
@@ -205,7 +215,7 @@ func (s *scanner) value() (v float64, places int, fraction bool, err error) {
 	return whole, 0, false, nil
 }
 
-// digits reads digits, none of which is 0.
+// digits reads digits, if there are any, nine at most.
 func (s *scanner) digits(start int) (v float64, n int, err error) {
 	for ; s.digitAt(s.pos); s.pos++ {
 		v = 10*v + float64(s.text[s.pos]-'0')
@@ -230,15 +240,16 @@ func (s *scanner) fractionAfter(whole float64) (v float64, ok bool, err error) {
 	if at == s.pos && at < len(s.text) && (s.text[at] == '-' || s.text[at] == '.') {
 		at++
 	}
-	mixed := scanner{text: s.text, pos: at}
-	if at == len(s.text) {
+	if at == len(s.text) || isLetter(s.text[at]) {
 		return 0, false, nil
 	}
-	if r, n := mixed.rune(); vulgar(r) != 0 {
-		s.pos = at + n
-		return whole + vulgar(r), true, nil
-	}
+	mixed := scanner{text: s.text, pos: at}
 	if !mixed.digitAt(at) {
+		r, n := mixed.rune()
+		if vulgar(r) != 0 {
+			s.pos = at + n
+			return whole + vulgar(r), true, nil
+		}
 		return 0, false, nil
 	}
 	num, _, err := mixed.digits(at)
@@ -258,7 +269,7 @@ func (s *scanner) fractionAfter(whole float64) (v float64, ok bool, err error) {
 
 // denominator reads a stroke and the number under it, if they are here.
 func (s *scanner) denominator() (v float64, ok bool, err error) {
-	if s.pos == len(s.text) {
+	if s.pos == len(s.text) || s.text[s.pos] == ' ' {
 		return 0, false, nil
 	}
 	r, n := s.rune()
@@ -296,19 +307,26 @@ func vulgar(r rune) float64 {
 }
 
 // finish checks what was read as a whole.
-func (s *scanner) finish() (query, error) {
+func (s *scanner) finish() error {
 	q := &s.q
 	switch {
 	case s.seen == 0:
-		return query{}, s.fail(len(s.text), "want a size, such as 1/4 BSF, M8x1.25 or 2 BA")
+		return s.fail(len(s.text), "want a size, such as 1/4 BSF, M8x1.25 or 2 BA")
 	case (q.coarse || q.fine) && q.hint != hintMetric:
-		return query{}, s.fail(len(s.text), "coarse and fine go with M; in inches write UNC or UNF, BSW or BSF")
+		return s.fail(len(s.text), "coarse and fine go with M; in inches write UNC or UNF, BSW or BSF")
 	case q.coarse && q.fine, q.taper && q.parallel:
-		return query{}, s.fail(len(s.text), "two things that exclude one another")
+		return s.fail(len(s.text), "two things that exclude one another")
 	case q.taper && q.hint == hintBSP:
 		q.hint = hintR
 	case q.taper && q.hint != hintR && q.hint != hintNPT, q.parallel && q.hint != hintBSP && q.hint != hintG:
-		return query{}, s.fail(len(s.text), "taper and parallel go with BSP")
+		return s.fail(len(s.text), "taper and parallel go with BSP")
+	}
+	switch {
+	case q.pitch == 0 || q.pitchKind != bare:
+	case q.pitch > 6: // no pitch of the tables is coarser in millimetres
+		q.pitchKind = inches
+	case q.pitch < 3: // nor in threads per inch
+		q.pitchKind = millimetres
 	}
 	switch {
 	case q.hint == hintBA && q.kind == bare:
@@ -316,5 +334,5 @@ func (s *scanner) finish() (query, error) {
 	case q.hint == hintNone && q.kind == number:
 		q.hint = hintNumber
 	}
-	return *q, nil
+	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"math/bits"
 	"slices"
 	"strings"
 
@@ -80,68 +81,72 @@ func list(ts []Thread, most int) string {
 // an *UnknownError with those that come near; where it cannot be read it is a
 // *units.ParseError.
 func Find(designation string) (Thread, error) {
-	q, err := readDesignation(designation)
-	if err != nil {
+	s := scanner{text: designation}
+	if err := s.read(); err != nil {
 		return Thread{}, err
 	}
+	q := &s.q
 	var found finding
 	for _, tier := range q.tiers() {
 		q.search(tier, &found)
-		if found.any {
-			break
+		if found.series != Special {
+			return found.thread(designation)
 		}
 	}
-	switch {
-	case !found.any:
-		return Thread{}, &UnknownError{designation, q.nearest()}
-	case found.more != nil:
-		return Thread{}, &AmbiguousError{designation, found.more}
-	}
-	return found.first, nil
+	return Thread{}, &UnknownError{designation, q.nearest()}
 }
 
 // A finding gathers the threads that match, without those that are the same.
 type finding struct {
-	first Thread
-	any   bool
-	more  []Thread // all of them, when there are several
+	series Series // of the first, Special for none
+	row    int
+	more   []Thread // all of them, when there are several
 }
 
-func (f *finding) add(t Thread) {
-	if !f.any {
-		f.first, f.any = t, true
+func (f *finding) add(s Series, row int) {
+	if f.series == Special {
+		f.series, f.row = s, row
 		return
 	}
-	if f.first.Same(t) || slices.ContainsFunc(f.more, t.Same) {
+	first, t := f.series.at(f.row), s.at(row)
+	if first.Same(t) || slices.ContainsFunc(f.more, t.Same) {
 		return
 	}
 	if f.more == nil {
-		f.more = append(f.more, f.first)
+		f.more = append(f.more, first)
 	}
 	f.more = append(f.more, t)
 }
 
+// thread returns the only thread found.
+func (f *finding) thread(text string) (Thread, error) {
+	if f.more != nil {
+		return Thread{}, &AmbiguousError{text, f.more}
+	}
+	return f.series.at(f.row), nil
+}
+
 // search adds the threads of the series in set that match.
 func (q *query) search(set seriesSet, f *finding) {
-	for s := Special + 1; s < seriesEnd; s++ {
-		if set&(1<<s) != 0 {
-			q.searchSeries(s, f)
-		}
+	for ; set != 0; set &= set - 1 {
+		q.searchSeries(Series(bits.TrailingZeros32(uint32(set))), f)
 	}
 }
 
 func (q *query) searchSeries(s Series, f *finding) {
 	t := &tables[s]
 	switch {
+	case t.tpi && q.pitchKind == millimetres || !t.tpi && q.pitchKind == inches:
+		return
 	case s == BA:
 		if i := int(q.size); q.kind == number && float64(i) == q.size && i < t.len() && q.hasPitchOf(t, i) {
-			f.add(s.at(i))
+			f.add(s, i)
 		}
 		return
 	case t.nominal():
 		for i := range t.len() {
 			if t.nominalSize(i) == q.size && q.kind != millimetres && q.hasPitchOf(t, i) {
-				f.add(s.at(i))
+				f.add(s, i)
 			}
 		}
 		return
@@ -157,9 +162,12 @@ func (q *query) searchSeries(s Series, f *finding) {
 // searchRows adds the rows of s of the given size, in the unit of its table.
 func (q *query) searchRows(s Series, size float64, f *finding) {
 	t := &tables[s]
+	if last := len(t.rows) - 1; size > t.rows[last].major+q.slack {
+		return
+	}
 	for i := t.from(size - q.slack); i < len(t.rows) && t.rows[i].major <= size+q.slack; i++ {
 		if q.hasPitchOf(t, i) {
-			f.add(s.at(i))
+			f.add(s, i)
 		}
 	}
 }
@@ -187,13 +195,7 @@ func numberSize(n float64) float64 { return math.Round(60+13*n) / 1000 }
 
 // hasPitchOf reports whether row i has the pitch asked for, or none was.
 func (q *query) hasPitchOf(t *table, i int) bool {
-	if q.pitch == 0 {
-		return true
-	}
-	if t.tpi && q.pitchKind == millimetres || !t.tpi && q.pitchKind == inches {
-		return false
-	}
-	return t.printedPitch(i) == q.pitch
+	return q.pitch == 0 || t.printedPitch(i) == q.pitch
 }
 
 // from returns the first row of t that is not smaller than size.

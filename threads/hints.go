@@ -139,53 +139,38 @@ func (s *scanner) word() error {
 func (s *scanner) letters(buf *[12]byte) int {
 	n, plain := 0, true
 	for s.pos < len(s.text) {
-		r, size := s.rune()
+		c := s.text[s.pos]
 		switch {
-		case r == '.' && !s.digitAt(s.pos+1):
-			s.pos += size
+		case isLetter(c):
+			c &^= 0x20 // capital
+		case c == '.' && !s.digitAt(s.pos+1):
+			s.pos++
 			continue
-		case 'a' <= r && r <= 'z':
-			r -= 'a' - 'A'
-		case 'A' <= r && r <= 'Z', r == 'ö' || r == 'Ö':
-		case r != utf8.RuneError && unicode.IsLetter(r):
-			plain = false
+		case c < utf8.RuneSelf:
+			return whole(n, plain)
 		default:
-			if !plain {
-				return 0
+			r, size := s.rune()
+			if r == utf8.RuneError || !unicode.IsLetter(r) {
+				return whole(n, plain)
 			}
-			return n
+			s.pos += size - 1
+			plain = plain && (r == 'ö' || r == 'Ö') // of Löwenherz, read as Lowenherz
+			c = 'O'
 		}
-		s.pos += size
-		for _, c := range [...]byte{upper(r), after(r)} {
-			switch {
-			case c == 0:
-			case n == len(buf):
-				plain = false
-			default:
-				buf[n] = c
-				n++
-			}
+		s.pos++
+		if plain = plain && n < len(buf); plain {
+			buf[n] = c
+			n++
 		}
 	}
+	return whole(n, plain)
+}
+
+func whole(n int, plain bool) int {
 	if !plain {
 		return 0
 	}
 	return n
-}
-
-// upper returns the first capital that stands for r, after the second: OE for Ö.
-func upper(r rune) byte {
-	if r == 'ö' || r == 'Ö' {
-		return 'O'
-	}
-	return byte(r)
-}
-
-func after(r rune) byte {
-	if r == 'ö' || r == 'Ö' {
-		return 'E'
-	}
-	return 0
 }
 
 // seriesWord returns the series that a word in capitals names.

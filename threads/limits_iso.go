@@ -62,26 +62,31 @@ func toMicrometre(l units.Length) units.Length {
 
 // parseISOClass reads a class such as 6g, 5g6g, 6H.
 func parseISOClass(p Part, class string) (isoClass, error) {
-	want, positions := "4h, 6g, 5g6g or the like: a grade from 3 to 9 and a position of e, f, g, h", "efgh"
+	effective, crest := class, class
+	if len(class) == 4 {
+		effective, crest = class[:2], class[2:]
+	}
+	if !isISOClass(p, effective) || !isISOClass(p, crest) {
+		if p == Nut {
+			return isoClass{}, fmt.Errorf("a nut wants 6H, 6G, 5H6H or the like: a grade from 4 to 8 and a position of G, H: %w", units.ErrDomain)
+		}
+		return isoClass{}, fmt.Errorf("a bolt wants 4h, 6g, 5g6g or the like: a grade from 3 to 9 and a position of e, f, g, h: %w", units.ErrDomain)
+	}
+	if effective[1] != crest[1] {
+		return isoClass{}, fmt.Errorf("a class with two positions, %c and %c: want one: %w", effective[1], crest[1], units.ErrDomain)
+	}
+	return isoClass{int(effective[0] - '0'), int(crest[0] - '0'), crest[1]}, nil
+}
+
+// isISOClass reports whether s is a grade and a position of the part.
+func isISOClass(p Part, s string) bool {
+	if len(s) != 2 || s[0] < '3' || s[0] > '9' {
+		return false
+	}
 	if p == Nut {
-		want, positions = "6H, 6G, 5H6H or the like: a grade from 4 to 8 and a position of G, H", "GH"
+		return s[1] == 'G' || s[1] == 'H'
 	}
-	refused := fmt.Errorf("a %v wants %s: %w", p, want, units.ErrDomain)
-	switch len(class) {
-	case 2:
-		class += class
-	case 4:
-	default:
-		return isoClass{}, refused
-	}
-	c := isoClass{int(class[0] - '0'), int(class[2] - '0'), class[1]}
-	switch {
-	case class[1] != class[3]:
-		return isoClass{}, fmt.Errorf("a class with two positions, %c and %c: want one: %w", class[1], class[3], units.ErrDomain)
-	case c.effective > 9 || c.effective < 3 || c.crest > 9 || c.crest < 3 || strings.IndexByte(positions, c.position) < 0:
-		return isoClass{}, refused
-	}
-	return c, nil
+	return 'e' <= s[1] && s[1] <= 'h'
 }
 
 // isoDeviation returns es of a bolt or EI of a nut, and whether it is from

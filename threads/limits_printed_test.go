@@ -194,11 +194,11 @@ func threadPrinted(t *testing.T, designation string) (Thread, units.Length) {
 	if th, err := Find(designation); err == nil {
 		return th, 0
 	}
-	q, err := readDesignation(strings.TrimSuffix(designation, " UN"))
-	if err != nil {
+	s := scanner{text: designation}
+	if err := s.read(); err != nil {
 		t.Fatal(err)
 	}
-	th, err := New(UnifiedForm, units.Length(q.size)*units.Inch, units.Inch/units.Length(q.pitch))
+	th, err := New(UnifiedForm, units.Length(s.q.size)*units.Inch, units.Inch/units.Length(s.q.pitch))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -119,25 +119,25 @@ func (s Series) All() iter.Seq[Thread] {
 }
 
 // All ranges over every thread of every series.
-func All() iter.Seq[Thread] {
-	return func(yield func(Thread) bool) {
-		for s := range AllSeries() {
-			for t := range s.All() {
-				if !yield(t) {
-					return
-				}
+func All() iter.Seq[Thread] { return all }
+
+func all(yield func(Thread) bool) {
+	for s := Special + 1; s < seriesEnd; s++ {
+		for i := range s.row().len() {
+			if !yield(s.at(i)) {
+				return
 			}
 		}
 	}
 }
 
 // AllSeries ranges over the series.
-func AllSeries() iter.Seq[Series] {
-	return func(yield func(Series) bool) {
-		for s := Special + 1; s < seriesEnd; s++ {
-			if !yield(s) {
-				return
-			}
+func AllSeries() iter.Seq[Series] { return allSeries }
+
+func allSeries(yield func(Series) bool) {
+	for s := Special + 1; s < seriesEnd; s++ {
+		if !yield(s) {
+			return
 		}
 	}
 }

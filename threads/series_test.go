@@ -124,6 +124,19 @@ func TestBALaw(t *testing.T) {
 	}
 }
 
+// Find takes a pitch of more than 6 for threads per inch and one of less than 3
+// for millimetres.
+func TestPitchesShowTheirUnit(t *testing.T) {
+	for s := range AllSeries() {
+		tab := s.row()
+		for i := range s.Len() {
+			if p := tab.printedPitch(i); tab.tpi && p < 3 || !tab.tpi && p > 6 {
+				t.Errorf("%v: pitch %v", s.at(i), p)
+			}
+		}
+	}
+}
+
 // British pipe threads: the tabulated diameters are the Whitworth profile on the
 // tabulated major diameter, to 0.001 mm, and R is G at its gauge plane.
 func TestPipeLaw(t *testing.T) {
@@ -271,4 +284,71 @@ func effectiveMaxBolt(t *testing.T, designation, class string) units.Length {
 		t.Fatal(err)
 	}
 	return l.Effective.Max
+}
+
+// Every note is about a size there is, and none hides another.
+func TestNotes(t *testing.T) {
+	for i, n := range sizeNotes {
+		if th := mustFind(t, n.designation); th.Note() != n.note {
+			t.Errorf("note %d, %v: %q", i, th, th.Note())
+		}
+	}
+	if n := mustFind(t, "M8").Note(); n != "" {
+		t.Errorf("M8: %q", n)
+	}
+	for series, designation := range map[Series]string{USS: "1/2-12 USS", Cycle20: "1/2-20 cycle", SI: "SI 8", ME: "1/4-40 ME", Brass: "1/4 brass", BSPTaper: "R 1/2", NPT: "1/4 NPT", BA: "17 BA"} {
+		if th := mustFind(t, designation); th.Note() == "" || th.Series() != series {
+			t.Errorf("%v has no note", th)
+		}
+	}
+}
+
+// Gauge lengths: ISO 7-1. They grow with the size, by turns that are a handful.
+func TestGaugeLengths(t *testing.T) {
+	for size, printed := range map[string]string{"1/8": "4.0", "1/4": "6.0", "1/2": "8.2", "1": "10.4", "2": "15.9", "6": "28.6"} {
+		l, ok := mustFind(t, "R "+size).GaugeLength()
+		if !ok {
+			t.Fatal(size)
+		}
+		figures.Figure{Printed: printed, Source: "ISO 7-1 (Wikipedia, British Standard Pipe)"}.Check(t, l.Millimetres())
+	}
+	last := units.Length(0)
+	for th := range BSPTaper.All() {
+		l, ok := th.GaugeLength()
+		if turns := float64(l / th.Pitch()); !ok || l < last || turns < 4 || turns > 13 {
+			t.Errorf("%v: gauge length %v, %.1f turns", th, l, turns)
+		}
+		last = l
+	}
+	if _, ok := mustFind(t, "G 1/2").GaugeLength(); ok {
+		t.Error("a parallel thread has a gauge length")
+	}
+}
+
+// NPT: the plane in which the crests come out to the pipe lies between the plane
+// of hand-tight engagement and the end of the useful thread (E1, L1 and L2 of
+// ASME B1.20.1, inches: unifiedalloys.com; Scribd document 468524381), and the
+// depth of thread is the one printed.
+func TestNPTAgainstPrint(t *testing.T) {
+	const source = "ASME B1.20.1 (unifiedalloys.com; Scribd document 468524381)"
+	for _, r := range []struct {
+		size, pitch, depth string
+		e1, l1, l2         float64
+	}{
+		{"1/8", "0.03704", "0.02963", 0.37360, 0.162, 0.2639}, {"1/4", "0.05556", "0.04444", 0.49163, 0.228, 0.4018},
+		{"3/8", "0.05556", "0.04444", 0.62701, 0.240, 0.4078}, {"1/2", "0.07143", "0.05714", 0.77843, 0.320, 0.5337},
+		{"3/4", "0.07143", "0.05714", 0.98887, 0.339, 0.5457}, {"1", "0.08696", "0.06957", 1.23863, 0.400, 0.6828},
+		{"1 1/4", "0.08696", "0.06957", 1.58338, 0.420, 0.7068}, {"1 1/2", "0.08696", "0.06957", 1.82234, 0.420, 0.7235},
+		{"2", "0.08696", "0.06957", 2.29627, 0.436, 0.7565},
+	} {
+		th := mustFind(t, r.size+" NPT")
+		figures.Figure{Printed: r.pitch, Source: source}.Check(t, th.Pitch().Inches())
+		figures.Figure{Printed: r.depth, Source: source}.Check(t, th.Form().Depth(th.Pitch()).Inches())
+		if at := r.l1 + 16*(th.Effective().Inches()-r.e1); !(at > r.l1 && at < r.l2) {
+			t.Errorf("%v: its plane lies %.3f in from the end, want between %v and %v", th, at, r.l1, r.l2)
+		}
+	}
+	for size, od := range map[string]string{"1/16": "0.3125", "1/8": "0.405", "1/4": "0.540", "3/8": "0.675", "1/2": "0.840", "3/4": "1.050", "1": "1.315", "1 1/4": "1.660", "1 1/2": "1.900", "2": "2.375"} {
+		figures.Figure{Printed: od, Source: "nusil.avantorsciences.com, standard pipe thread fittings, actual outside diameter in inches"}.Check(t, mustFind(t, size+" NPT").Major().Inches())
+	}
 }

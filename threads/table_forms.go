@@ -70,7 +70,7 @@ var forms = [formsEnd]formRow{
 		"DIN 13 as in German handbooks of the 1920s, from memory", true},
 	NPTForm: {"American taper pipe (NPT)", tan30, 0.8, 0.8, 1.6,
 		Flat, (h60 - 0.8) / (2 * h60), Flat, (h60 - 0.8) / (2 * h60),
-		"ASME B1.20.1, from memory", true},
+		"ASME B1.20.1 (unifiedalloys.com; Scribd document 468524381), depth 0.8p; flats from the geometry", false},
 }
 
 // The radius that rounds a triangle cut off by t where the arc meets the flanks

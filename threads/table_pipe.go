@@ -70,20 +70,20 @@ var gaugeLengths = []float64{
 	28.6, // R 6
 }
 
-// American taper pipe, NPT: ASME B1.20.1, from memory, but for 1/2-14, whose
-// pitch is in print. Inches, the outside diameter of the pipe, and threads per
-// inch. The diameters are given where the crests come out to the pipe.
+// American taper pipe, NPT: ASME B1.20.1. Inches, the outside diameter of the
+// pipe, and threads per inch. The diameters are given where the crests come out
+// to the pipe, a turn or two beyond the plane of hand-tight engagement.
 var npt = []row{
-	{"1/16-27 NPT", 0.3125, 27, "m"},
-	{"1/8-27 NPT", 0.405, 27, "m"},
-	{"1/4-18 NPT", 0.540, 18, "m"},
-	{"3/8-18 NPT", 0.675, 18, "m"},
-	{"1/2-14 NPT", 0.840, 14, "Ym"},
-	{"3/4-14 NPT", 1.050, 14, "m"},
-	{"1-11.5 NPT", 1.315, 11.5, "m"},
-	{"1 1/4-11.5 NPT", 1.660, 11.5, "m"},
-	{"1 1/2-11.5 NPT", 1.900, 11.5, "m"},
-	{"2-11.5 NPT", 2.375, 11.5, "m"},
+	{"1/16-27 NPT", 0.3125, 27, "NT"},
+	{"1/8-27 NPT", 0.405, 27, "NT"},
+	{"1/4-18 NPT", 0.540, 18, "NT"},
+	{"3/8-18 NPT", 0.675, 18, "NT"},
+	{"1/2-14 NPT", 0.840, 14, "NTY"},
+	{"3/4-14 NPT", 1.050, 14, "NT"},
+	{"1-11.5 NPT", 1.315, 11.5, "NT"},
+	{"1 1/4-11.5 NPT", 1.660, 11.5, "NT"},
+	{"1 1/2-11.5 NPT", 1.900, 11.5, "NT"},
+	{"2-11.5 NPT", 2.375, 11.5, "NT"},
 }
 
 // Sizes of npt, row by row: the nominal bore. Inches.

@@ -68,6 +68,7 @@ var isoKeys = []key{
 	{'G', "get-it-made.co.uk coarse metric chart"},
 	{'E', "echosupply.com metric chart"},
 	{'D', "deepri.com metric fine list"},
+	{'Q', "note to a table of tapping drills, rideout-sw.co.uk"},
 	{'A', "ASME B1.13M chart of external limits"},
 	{'B', "ASME B1.13M chart of internal limits"},
 	{'R', "ASME B1.13M list (public reprint, Scribd document 604040407)"},
@@ -114,6 +115,8 @@ var pipeKeys = []key{
 	{'W', "Wikipedia, British Standard Pipe"},
 	{'H', "BS 2779:1973 in Mechanical Engineer's Data Handbook, p. 301"},
 	{'Y', "Yamawa EU catalogue, p. 724"},
+	{'N', "nusil.avantorsciences.com, standard pipe thread fittings"},
+	{'T', "toolsnz.com, US standard taper pipe thread"},
 }
 
 var continentalKeys = []key{
