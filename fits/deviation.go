@@ -121,7 +121,7 @@ func gap(l letter, p place) string {
 	case l == lcd || l == lef || l == lfg:
 		return "CD, EF, FG, cd, ef and fg stop at 50 mm"
 	case l == lk:
-		return "K above IT8 has no value over 3 mm"
+		return "K above IT8 has no value over 3 up to 500 mm"
 	case l == lt:
 		return "T and t start over 24 mm; up to there U and u stand in"
 	case large:

@@ -155,15 +155,32 @@ func TestPressureFactors(t *testing.T) {
 		}
 		figures.Near(t, "between rows", f, parse(m.f), 0.8)
 	}
-	force, err := PressForceByHandbook(2*units.Inch, 3*units.Inch, 4*units.Thou)
+	iron, _ := FindMaterial("grey cast iron", "")
+	steel, _ := FindMaterial("steel", "")
+	j := Joint{Diameter: 2 * units.Inch, Interference: 4 * units.Thou, Length: 3 * units.Inch, HubOutside: 4 * units.Inch, Hub: iron, Shaft: steel}
+	p, err := NewPress(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	force, err := p.ForceByHandbook()
 	if err != nil {
 		t.Fatal(err)
 	}
 	figures.Near(t, "A a F/2 in tons", force.PoundsForce()/2000, math.Pi*2*3*0.004*240/2, 1e-9)
-	for _, bad := range [][3]units.Length{{0.9 * units.Inch, units.Inch, units.Thou}, {10.6 * units.Inch, units.Inch, units.Thou}, {2 * units.Inch, 0, units.Thou},
-		{2 * units.Inch, units.Inch, 0}, {units.Length(math.NaN()), units.Inch, units.Thou}, {2 * units.Inch, units.Length(math.Inf(1)), units.Thou}} {
-		if _, err := PressForceByHandbook(bad[0], bad[1], bad[2]); !errors.Is(err, units.ErrDomain) {
-			t.Errorf("%v: %v", bad, err)
+	for _, size := range []units.Length{0.9, 10.6} {
+		j.Diameter, j.HubOutside = size*units.Inch, 2*size*units.Inch
+		if p, err = NewPress(j); err != nil {
+			t.Fatal(err)
 		}
+		if _, err := p.ForceByHandbook(); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "as far as the table goes") {
+			t.Errorf("%v: %v", size, err)
+		}
+	}
+	j.Diameter = 4 * units.Inch
+	if p, err = NewPress(j); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := p.ForceByHandbook(); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "twice the shaft") {
+		t.Error(err)
 	}
 }

@@ -45,11 +45,10 @@ type Clearance struct {
 // letters: H7/p6 is a transition fit up to 3 mm and an interference fit above.
 // A range within a picometre of nought counts as nought.
 func (c Clearance) Kind() Kind {
-	const nought = 1e-6 * units.Micrometre
 	switch {
-	case c.Min >= -nought:
+	case c.Min >= -picometre:
 		return ClearanceFit
-	case c.Max <= nought:
+	case c.Max <= picometre:
 		return InterferenceFit
 	}
 	return TransitionFit
@@ -62,8 +61,11 @@ func (c Clearance) Mean() units.Length { return (c.Min + c.Max) / 2 }
 // is the tolerances of hole and shaft together.
 func (c Clearance) Spread() units.Length { return c.Max - c.Min }
 
-// Contains reports whether x lies in the range, ends included.
-func (c Clearance) Contains(x units.Length) bool { return c.Min <= x && x <= c.Max }
+// Contains reports whether x lies in the range, ends included. A picometre is let
+// pass for rounding.
+func (c Clearance) Contains(x units.Length) bool {
+	return c.Min-picometre <= x && x <= c.Max+picometre
+}
 
 // A Mating is a hole and a shaft of one nominal size.
 type Mating struct {

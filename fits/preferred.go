@@ -155,13 +155,21 @@ func Choose(nominal units.Length, want Clearance) ([]Choice, error) {
 		choices[i].Beyond = max(0, want.Min-c.Min) + max(0, c.Max-want.Max)
 	}
 	slices.SortStableFunc(choices, func(a, b Choice) int {
-		const same = 1e-6 * units.Micrometre
-		if a.Beyond > same || b.Beyond > same {
-			return cmp.Compare(a.Beyond, b.Beyond)
+		if c := compare(a.Beyond, b.Beyond); c != 0 || !(a.Beyond <= picometre) {
+			return c
 		}
-		return cmp.Compare(b.Mating.Clearance().Spread(), a.Mating.Clearance().Spread())
+		return compare(b.Mating.Clearance().Spread(), a.Mating.Clearance().Spread())
 	})
 	return choices, nil
+}
+
+// picometre is below all that the tables can tell apart and above what rounding
+// leaves.
+const picometre = 1e-6 * units.Micrometre
+
+// compare orders two lengths, equal within a picometre.
+func compare(a, b units.Length) int {
+	return cmp.Compare(math.Round(float64(a/picometre)), math.Round(float64(b/picometre)))
 }
 
 // published returns each published fit that has values at a nominal size, once.
@@ -252,9 +260,9 @@ func difference(a, b units.Reading[units.Length]) units.Reading[units.Length] {
 // centred first.
 func allowing(nominal, clearance units.Length) []Choice {
 	choices := slices.DeleteFunc(published(nominal), func(c Choice) bool { return !c.Mating.Clearance().Contains(clearance) })
-	offCentre := func(c Choice) float64 {
+	offCentre := func(c Choice) int64 { // in millionths of the range
 		r := c.Mating.Clearance()
-		return math.Abs(float64((clearance - r.Mean()) / r.Spread()))
+		return int64(math.Round(1e6 * math.Abs(float64((clearance-r.Mean())/r.Spread()))))
 	}
 	slices.SortStableFunc(choices, func(a, b Choice) int { return cmp.Compare(offCentre(a), offCentre(b)) })
 	return choices

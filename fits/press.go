@@ -295,28 +295,29 @@ func smoothing(share units.Length, a, b units.Length) (units.Length, error) {
 	return share * (a + b), nil
 }
 
-// PressForceByHandbook returns the force to press a steel shaft into a cast-iron hub
-// of twice its diameter, by the old workshop rule
+// ForceByHandbook returns the force to press a steel shaft into a cast-iron hub of
+// twice its diameter, by the old workshop rule
 //
 //	P = A a F/2, in short tons
 //
 // with A the area of contact in square inches, a the allowance in inches and F the
 // pressure factor of the table for the diameter. Between the diameters of the table
 // F times the diameter is taken to run straight. It is an estimate for choosing the
-// press; Pressure and Force are the reckoning. The error wraps units.ErrDomain for a
-// diameter outside 1 to 10.5 in, which the table does not reach, or a length or an
-// allowance that is not more than 0.
+// press; Force is the reckoning. The error wraps units.ErrDomain for a diameter
+// outside 1 to 10.5 in, which the table does not reach, or a hub that is not twice
+// the shaft to a twentieth, for which the table is not.
 //
 // Source: Machinery's Handbook, forced fits, as reproduced in an engineering page.
-func PressForceByHandbook(diameter, length, allowance units.Length) (units.Force, error) {
-	if !(length > 0) || !(allowance > 0) || math.IsInf(float64(length), 0) || math.IsInf(float64(allowance), 0) {
-		return 0, fmt.Errorf("length %v and allowance %v: want more than 0 mm: %w", length, allowance, units.ErrDomain)
+func (p Press) ForceByHandbook() (units.Force, error) {
+	d, j := p.j.Diameter, p.j
+	if !(math.Abs(float64(j.HubOutside/d)-2) <= 0.1) {
+		return 0, fmt.Errorf("hub of %v on a shaft of %v: want twice the shaft, for which the rule is: %w", j.HubOutside, d, units.ErrDomain)
 	}
-	f, err := pressureFactor(diameter.Inches())
+	f, err := pressureFactor(d.Inches())
 	if err != nil {
 		return 0, err
 	}
-	tons := math.Pi * diameter.Inches() * length.Inches() * allowance.Inches() * f / 2
+	tons := math.Pi * d.Inches() * j.Length.Inches() * j.Interference.Inches() * f / 2
 	return units.Force(tons*2000) * units.PoundForce, nil
 }
 

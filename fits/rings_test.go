@@ -15,7 +15,8 @@ func TestRingGap(t *testing.T) {
 	at := func(in float64, u units.Length) units.Reading[units.Length] {
 		return units.WithStd(units.Length(in)*units.Inch, u)
 	}
-	b, err := BoreByRing(at(0.029, feeler), at(0.014, feeler), at(2.8756, 0.5*units.Thou))
+	narrow := RingPlace{at(0.014, feeler), at(2.8756, 0.5*units.Thou)}
+	b, err := BoreByRing(at(0.029, feeler), narrow)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -23,46 +24,75 @@ func TestRingGap(t *testing.T) {
 	figures.Near(t, "u", b.Std.Millimetres(), math.Hypot(0.02*math.Sqrt2/math.Pi, 0.0127), 1e-9)
 
 	// The bore of an invented pumping engine: the gaps agree with the gauge.
-	c, err := CheckGaps(at(0.029, feeler), at(0.014, feeler), at(2.8804, 0.5*units.Thou), at(2.8756, 0.5*units.Thou))
+	c, err := CheckGaps(RingPlace{at(0.029, feeler), at(2.8804, 0.5*units.Thou)}, narrow)
 	if err != nil || !c.Agree {
 		t.Errorf("%+v, %v", c, err)
 	}
 	figures.Near(t, "by gap, thou", c.ByGap.Value.Thou(), 15/math.Pi, 1e-6)
 	figures.Near(t, "by bore, thou", c.ByBore.Value.Thou(), 4.8, 1e-6)
-	c, err = CheckGaps(at(0.044, feeler), at(0.014, feeler), at(2.8804, 0.5*units.Thou), at(2.8756, 0.5*units.Thou))
-	if err != nil || c.Agree {
-		t.Errorf("%+v, %v", c, err)
-	}
-	good := at(2.88, 0)
-	for _, err := range []error{
-		second(BoreByRing(at(-1, 0), at(0.01, 0), good)), second(BoreByRing(at(0.01, -1), at(0.01, 0), good)), second(BoreByRing(at(0.01, 0), at(math.NaN(), 0), good)),
-		second(BoreByRing(at(0.01, 0), at(0.01, 0), at(0, 0))), second(CheckGaps(at(0.01, 0), at(0.01, 0), at(0, 0), good)), second(CheckGaps(at(-1, 0), at(0.01, 0), good, good)),
-	} {
-		if !errors.Is(err, units.ErrDomain) {
-			t.Error(err)
+	for _, gap := range []float64{0.044, 0.001} {
+		c, err = CheckGaps(RingPlace{at(gap, feeler), at(2.8804, 0.5*units.Thou)}, narrow)
+		if err != nil || c.Agree {
+			t.Errorf("%+v, %v", c, err)
 		}
 	}
+	for _, bad := range []RingPlace{{at(-1, 0), at(3, 0)}, {at(0.01, -1), at(3, 0)}, {at(math.NaN(), 0), at(3, 0)}, {at(0.01, 0), at(0, 0)}} {
+		for _, err := range []error{second(BoreByRing(at(0.01, 0), bad)), second(CheckGaps(narrow, bad)), second(CheckGaps(bad, narrow))} {
+			if !errors.Is(err, units.ErrDomain) {
+				t.Errorf("%+v: %v", bad, err)
+			}
+		}
+	}
+	if _, err := BoreByRing(at(-1, 0), narrow); !errors.Is(err, units.ErrDomain) {
+		t.Error(err)
+	}
+}
+
+func warm() Warmth {
+	return Warmth{Bore: mm(73), BoreExpansion: 11 * perMK, PartExpansion: 12 * perMK, BoreTemperature: units.Celsius(120), PartTemperature: units.Celsius(200)}
 }
 
 // The girth of the bore less the length of the ring is the gap, hot and cold.
 func TestHotGap(t *testing.T) {
-	bore, gap := mm(73), mm(0.3)
-	hot := HotGap(gap, bore, 11*perMK, 12*perMK, units.Celsius(120), units.Celsius(200))
+	h, err := NewHotBore(warm())
+	if err != nil {
+		t.Fatal(err)
+	}
+	hot := h.HotGap(mm(0.3))
 	ring := (math.Pi*73 - 0.3) * (1 + 12e-6*180)
 	girth := math.Pi * 73 * (1 + 11e-6*100)
 	figures.Near(t, "gap, mm", hot.Millimetres(), girth-ring, 1e-3) // the ring is shorter than the girth by the gap: second order
-	cold := ColdGap(hot, bore, 11*perMK, 12*perMK, units.Celsius(120), units.Celsius(200))
-	figures.Near(t, "there and back", cold.Millimetres(), 0.3, 1e-12)
+	figures.Near(t, "there and back", h.ColdGap(hot).Millimetres(), 0.3, 1e-12)
 }
 
-func TestColdClearance(t *testing.T) {
-	c := ColdClearance(mm(0.03), mm(73), 11*perMK, 21*perMK, units.Celsius(120), units.Celsius(180))
+func TestHotClearance(t *testing.T) {
+	w := warm()
+	w.PartExpansion, w.PartTemperature = 21*perMK, units.Celsius(180)
+	h, err := NewHotBore(w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := h.ColdClearance(mm(0.03))
 	figures.Near(t, "cold", c.Millimetres(), 0.03+73*(21e-6*160-11e-6*100), 1e-12)
+	figures.Near(t, "there and back", h.HotClearance(c).Millimetres(), 0.03, 1e-12)
 	p, err := NewPair(mm(73), 11*perMK, mm(73)-c, 21*perMK)
 	if err != nil {
 		t.Fatal(err)
 	}
 	figures.Near(t, "hot", p.ClearanceAt(units.Celsius(120), units.Celsius(180)).Millimetres(), 0.03, 1e-3)
+}
+
+func TestHotBoreErrors(t *testing.T) {
+	for _, spoil := range []func(*Warmth){
+		func(w *Warmth) { w.Bore = 0 }, func(w *Warmth) { w.Bore = units.Length(math.Inf(1)) }, func(w *Warmth) { w.BoreExpansion = 0 },
+		func(w *Warmth) { w.PartExpansion = units.Expansion(math.NaN()) }, func(w *Warmth) { w.BoreTemperature = units.Celsius(2000) }, func(w *Warmth) { w.PartTemperature = 0 },
+	} {
+		w := warm()
+		spoil(&w)
+		if _, err := NewHotBore(w); !errors.Is(err, units.ErrDomain) {
+			t.Errorf("%+v: %v", w, err)
+		}
+	}
 }
 
 func TestCustoms(t *testing.T) {

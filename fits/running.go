@@ -22,8 +22,8 @@ func (c Custom) Clearance(diameter units.Length) Clearance {
 
 // Customs returns clearances by habit, for slow old engines and where neither the
 // maker's figure nor the temperatures are known. All of them are common practice
-// without a source; the maker's figure goes before them, and ColdClearance and ColdGap
-// say what heat alone asks for.
+// without a source; the maker's figure goes before them, and a HotBore says what heat
+// alone asks for.
 func Customs() []Custom {
 	const habit = "common practice, no source"
 	return []Custom{

@@ -44,9 +44,9 @@ func (z Size) Judge(measured units.Reading[units.Length]) (Verdict, error) {
 	}
 	u := units.Length(coverage(measured.DoF)) * measured.Std
 	switch m := measured.Value; {
-	case m >= z.Min+u && m <= z.Max-u:
+	case m >= z.Min+u-picometre && m <= z.Max-u+picometre:
 		return Conforms, nil
-	case m < z.Min-u || m > z.Max+u:
+	case m < z.Min-u-picometre || m > z.Max+u+picometre:
 		return Fails, nil
 	}
 	return Doubtful, nil
