@@ -73,7 +73,7 @@ func Bisect(setup Setup, series ...Series) (Bisection, error) {
 	if err := b.pair(); err != nil {
 		return Bisection{}, err
 	}
-	found, err := searchSlips(len(b.pairs), b.study)
+	found, err := searchSlips(len(b.pairs), nil, b.study)
 	if err != nil {
 		return Bisection{}, unsettled(err)
 	}
@@ -242,7 +242,10 @@ func (b *bisecting) add(i int, after map[int]float64, place float64) {
 // skewOf is how far the middle of a pair lies past true top dead centre, which is
 // nothing without an offset, and the drop of the piston there.
 func skewOf(c geometry.Crank, rim Rim, half float64) (skew float64, drop units.Length) {
-	drop = c.Drop(rim.AngleOfArc(units.Length(half)))
+	drop, err := c.DropAtDwell(2 * rim.AngleOfArc(units.Length(half)))
+	if err != nil {
+		return 0, drop
+	}
 	before, after, err := c.AnglesAtDrop(drop)
 	if err != nil {
 		return 0, drop

@@ -18,6 +18,7 @@ type dialSet struct {
 	mountings []string
 	figures   []units.Length // all rim figures, as read
 	tdc, zero float64        // to begin with
+	gross     []int          // readings far off already at first sight, the worst first
 }
 
 func newDialSet(setup Setup, series []Series) (*dialSet, error) {
@@ -108,7 +109,42 @@ func (d *dialSet) look(c geometry.Crank) error {
 		return fmt.Errorf("the dial figures were stated to be %v, and they do the contrary on both sides of the top: want %v: %w", d.setup.Dial, other(d.setup.Dial), ErrUnsettled)
 	}
 	d.scan(c, d.tdc-width/40, d.tdc+width/40, 40)
+	d.lookForGross(c)
 	return nil
+}
+
+// grosslyOut is how many times the usual distance from the curve, and the
+// uncertainty of the dial, a reading is out that is gross.
+const grosslyOut = 15
+
+// lookForGross lists the readings that are grossly out.
+func (d *dialSet) lookForGross(c geometry.Crank) {
+	m := dialModel{tdc: d.tdc, lean: float64(d.setup.Lean.Value), radius: float64(d.setup.Rim.Radius()), crank: c}
+	off := make([]float64, len(d.points))
+	for k := range d.mountings {
+		var own []float64
+		for j, p := range d.points {
+			if p.mounting == k {
+				off[j] = p.dial - m.dialAt(m.at(p.rim, p.turned))
+				own = append(own, off[j])
+			}
+		}
+		slices.Sort(own)
+		for j, p := range d.points {
+			if p.mounting == k {
+				off[j] = math.Abs(off[j] - own[len(own)/2])
+			}
+		}
+	}
+	usual := slices.Clone(off)
+	slices.Sort(usual)
+	limit := grosslyOut * max(usual[len(usual)/2], d.setup.dialStd())
+	for j := range off {
+		if off[j] > limit {
+			d.gross = append(d.gross, j)
+		}
+	}
+	slices.SortStableFunc(d.gross, func(i, j int) int { return compare(off[j], off[i]) })
 }
 
 // scan tries top dead centre at steps from one place to another, keeps the best

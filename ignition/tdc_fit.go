@@ -114,7 +114,7 @@ func (d *dialSet) find(setup Setup) (TDC, error) {
 	if want := p.free() + 2; len(d.points) < want {
 		return TDC{}, fmt.Errorf("%d dial readings for %d unknowns: want %d at least, and better 20, on both sides of the top and 20° and more out: %w", len(d.points), p.free(), want, ErrTooFew)
 	}
-	s, found, err := p.withoutSlips()
+	s, found, err := p.withoutSlips(d.gross)
 	if err != nil {
 		return TDC{}, unsettled(err)
 	}

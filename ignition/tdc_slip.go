@@ -41,20 +41,29 @@ type search struct {
 	more bool // more readings stand out than may be left out
 }
 
-// searchSlips looks for slips in n readings.
-func searchSlips(n int, fit func(keep []bool) (study, error)) (search, error) {
+// searchSlips looks for slips in n readings. Those that are grossly out already at
+// first sight, the worst first, are left out on trial from the beginning, so that
+// they do not lead the first fit astray.
+func searchSlips(n int, gross []int, fit func(keep []bool) (study, error)) (search, error) {
 	keep := make([]bool, n)
 	for i := range keep {
 		keep[i] = true
 	}
-	st, err := fit(keep)
+	most := max(1, int(slipShare*float64(n)))
+	order := append([]int(nil), gross[:min(most, len(gross))]...)
+	trial := append([]bool(nil), keep...)
+	for _, i := range order {
+		trial[i] = false
+	}
+	st, err := fit(trial)
+	if err != nil && len(order) > 0 {
+		return searchSlips(n, nil, fit)
+	}
 	if err != nil {
 		return search{}, err
 	}
-	var order []int
-	slips := 0
-	most := min(max(1, int(slipShare*float64(n))), st.dof-1-slipDoF)
-	trial := append([]bool(nil), keep...)
+	slips := len(order)
+	most = min(most, st.dof+len(order)-slipDoF)
 	for len(order) < most {
 		worst, off, out := st.worst(trial)
 		if off < slipDoubt {
@@ -132,10 +141,10 @@ func largest(n, dof int) float64 {
 }
 
 // withoutSlips fits with the slips left out.
-func (p *problem) withoutSlips() (solution, search, error) {
+func (p *problem) withoutSlips(gross []int) (solution, search, error) {
 	var s solution
 	x, rounds := p.start(), weightRounds
-	found, err := searchSlips(len(p.points), func(keep []bool) (study, error) {
+	found, err := searchSlips(len(p.points), gross, func(keep []bool) (study, error) {
 		var err error
 		if s, err = p.solve(x, keep, 1, rounds); err != nil {
 			return study{}, err

@@ -110,18 +110,19 @@ func (s Setup) skewer() (func(half float64) float64, error) {
 }
 
 // settle finds mean and uncertainty of the middles.
-func (f *StopFinding) settle(s Setup, halves []float64) (err error) {
-	if f.Odd, err = FindOdd(f.Middles, s.SettingStd/math.Sqrt2); err != nil {
+func (f *StopFinding) settle(s Setup, halves []float64) error {
+	found, err := searchSlips(len(f.Middles), nil, f.study(float64(s.SettingStd)/math.Sqrt2))
+	if err != nil {
 		return err
 	}
 	var kept, keptHalves []float64
 	for i, m := range f.Middles {
-		if !isOdd(f.Odd, i) {
+		if found.keep[i] {
 			kept, keptHalves = append(kept, float64(m)), append(keptHalves, halves[i])
 		}
 	}
-	n := float64(len(kept))
-	f.Position.Value = s.onRule(units.Length(stat.Mean(kept, nil)), f.figures...)
+	n, mean := float64(len(kept)), stat.Mean(kept, nil)
+	f.Position.Value = s.onRule(units.Length(mean), f.figures...)
 	f.Half = units.Length(stat.Mean(keptHalves, nil))
 	stated := float64(s.SettingStd) / math.Sqrt(2*n)
 	f.Position.Std = units.Length(stated)
@@ -136,8 +137,10 @@ func (f *StopFinding) settle(s Setup, halves []float64) (err error) {
 		shares[i] = 1 / n
 	}
 	f.Position = f.Position.With(units.Length(s.offsetStd(keptHalves, shares)))
-	for _, o := range f.Odd {
-		f.Notes = append(f.Notes, "left out: "+o.String())
+	for i, m := range f.Middles {
+		if !found.keep[i] {
+			f.leaveOut(s, i, m, m-units.Length(mean))
+		}
 	}
 	if s.OffsetUnknown {
 		f.Notes = append(f.Notes, "the offset of the cylinder is not allowed for")
@@ -145,11 +148,41 @@ func (f *StopFinding) settle(s Setup, halves []float64) (err error) {
 	return nil
 }
 
-func isOdd(odd []OddFigure, i int) bool {
-	for _, o := range odd {
-		if o.Try == i+1 {
-			return true
+// study holds the middles against their mean, each uncertain by std.
+func (f *StopFinding) study(std float64) func(keep []bool) (study, error) {
+	if std == 0 {
+		std = 1e-3 * float64(units.Micrometre) // nothing stated: let the scatter judge
+	}
+	return func(keep []bool) (study, error) {
+		n, mean := 0, 0.0
+		for i, ok := range keep {
+			if ok {
+				n++
+				mean += float64(f.Middles[i])
+			}
+		}
+		mean /= float64(n)
+		st := study{residual: make([]float64, len(keep)), leverage: make([]float64, len(keep)), dof: n - 1}
+		for i, ok := range keep {
+			st.residual[i], st.leverage[i] = (float64(f.Middles[i])-mean)/std, 1/float64(n)
+			if ok {
+				st.sum += st.residual[i] * st.residual[i]
+			}
+		}
+		return st, nil
+	}
+}
+
+// leaveOut names a middle that stands out. A touch misread by a mark of the rule
+// moves the middle by half of it.
+func (f *StopFinding) leaveOut(s Setup, i int, middle, off units.Length) {
+	odd := OddFigure{Try: i + 1, Figure: middle, Off: off, Guess: "take that try again"}
+	slack := 4 * float64(s.SettingStd)
+	for _, by := range [...]float64{s.ruleMark() / 2, s.ruleMark(), 10 * s.ruleMark()} {
+		if math.Abs(2*math.Abs(float64(off))-by) <= max(slack, by/20) {
+			odd.Guess = fmt.Sprintf("one touch misread by %v?", units.Length(by))
 		}
 	}
-	return false
+	f.Odd = append(f.Odd, odd)
+	f.Notes = append(f.Notes, "left out: "+odd.String())
 }
