@@ -31,7 +31,7 @@ func (l Length) Fraction(denominator int) (Fraction, error) {
 	inches := math.Abs(l.Inches())
 	switch {
 	case denominator < 1 || denominator > 128 || denominator&(denominator-1) != 0:
-		return Fraction{}, fmt.Errorf("denominator %d: want 2, 4, 8, 16, 32, 64 or 128: %w", denominator, ErrDomain)
+		return Fraction{}, fmt.Errorf("denominator %d: want 1, 2, 4, 8, 16, 32, 64 or 128: %w", denominator, ErrDomain)
 	case math.IsNaN(inches) || math.IsInf(inches, 0):
 		return Fraction{}, fmt.Errorf("length %g m: %w", float64(l), ErrNotFinite)
 	case inches > 1e9:

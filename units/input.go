@@ -4,6 +4,7 @@ import (
 	"encoding"
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"gonum.org/v1/gonum/mat"
@@ -196,7 +197,10 @@ func (m *model) index(name string) (int, error) {
 		if v.name == name {
 			return i, nil
 		}
-		names[i] = fmt.Sprintf("%q", v.name)
+		names[i] = strconv.Quote(v.name)
+	}
+	if len(names) == 0 {
+		return 0, fmt.Errorf("correlation with %q: there are no inputs: %w", name, ErrDomain)
 	}
 	return 0, fmt.Errorf("correlation with %q: want one of the inputs %s: %w", name, strings.Join(names, ", "), ErrDomain)
 }
@@ -206,7 +210,7 @@ func (m *model) correlate() error {
 	if len(m.pairs) == 0 {
 		return nil
 	}
-	m.corr = identity(len(m.vars))
+	m.corr = identity(max(1, len(m.vars)))
 	for _, p := range m.pairs {
 		i, err := m.index(p.a)
 		if err != nil {

@@ -319,7 +319,7 @@ func skipSpace(s string, pos int) int {
 	return pos
 }
 
-func trimLeft(s string) string  { return strings.TrimLeftFunc(s, isSpace) }
+func trimLeft(s string) string { return strings.TrimLeftFunc(s, isSpace) }
 
 func trimSpace(s string) string {
 	s = s[skipSpace(s, 0):]

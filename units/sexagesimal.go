@@ -33,7 +33,7 @@ func (a Angle) whole(unit Angle) (sign string, n int64, ok bool) {
 	if !(x < 1e14) {
 		return "", 0, false
 	}
-	n = int64(math.RoundToEven(math.Round(x*1e3) / 1e3))
+	n = int64(math.RoundToEven(figure15(x)))
 	if a < 0 && n != 0 {
 		sign = "-"
 	}
