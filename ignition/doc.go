@@ -74,7 +74,57 @@
 //
 // # Finding top dead centre
 //
-// Written beside the code that does it.
+// Every way of finding it gives a position: the figure of the rule that stands
+// at the fixed pointer when the piston is highest. It is a figure at the
+// pointer, not a distance on the rim from some other mark, and [Setup] states
+// whether figures rise or fall there as the engine is turned forward.
+//
+// Why not watch for the highest point? Near it the piston moves as the square
+// of the angle,
+//
+//	x = r(1 + λ) θ²/2     r throw, λ throw over rod, θ in radians
+//
+// so a dial that cannot show less than δ stands still over
+// ±√(2δ/(r(1 + λ))), more than a degree either way for a hundredth of a
+// millimetre. [ByEye] takes such tries for what they are worth. A few degrees
+// further out the piston moves, and the same height is met once before the top
+// and once after it. Half way between is top dead centre ([Bisect]), with
+//
+//	u² = (u(s)² + (u(x)/(dx/ds))²)/2
+//
+// for one pair of readings, u(s) the uncertainty of setting the rim and u(x)
+// that of the dial. [PlanTDC] says how far down to read for a wanted certainty.
+//
+// Slack spoils it. Turned by hand the piston is pushed on its way up and sits
+// low in its bearings, and is dragged past the top and sits high, by δ in all;
+// just past the top it stays where it is until the slack is taken up. The same
+// height then comes later in the way of turning, by δ/(2 dx/dθ) ([LateBy]):
+// turning forward top dead centre is found late, turning backward early by as
+// much. Readings both ways show δ and are free of it. So is a positive stop
+// ([Stop]), against which the piston is pushed from both sides; it asks no dial,
+// no rod and no stroke. A dial is best put to zero while the piston is pushed up
+// to the top: drops set on the way up then need no correction, drops set on the
+// way down read short by δ.
+//
+// With the cylinder to one side of the crank, by e, the middle of equal heights
+// lies e x/(l + r)² past top dead centre, a little more the further down; middles
+// are put right for it where the offset is known.
+//
+// The best use of many dial readings is to lay the true curve of the crank
+// through all of them by least squares ([FindTDC]). Position, dial zero and slack
+// are unknown, rod or offset may be; what is known with some uncertainty (stroke,
+// lean, rim) is weighed along with the readings, each of which counts by its
+// effective variance u(x)² + (dx/ds)² u(s)². If the readings scatter more than
+// stated the scatter is used. A reading that stands out as only a slip does is
+// left out and named, with the well-known slips of eye and pen that would
+// explain it; a good set is accused about once in 200. That holds if the
+// uncertainties of dial and rim are stated in about their true proportion: a rim
+// said to be set without error makes honest readings look like slips.
+//
+// [Combine] weighs the results of several ways against each other, shows where
+// they disagree, and says which was worth the trouble.
+//
+// A degree disc is a rim 360 mm round, a millimetre to the degree.
 //
 // # The contacts
 //
