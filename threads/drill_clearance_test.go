@@ -84,6 +84,12 @@ func TestClearanceBetweenRows(t *testing.T) {
 		t.Fatal(err)
 	}
 	figures.Near(t, "2 BA medium, mm", hole.Millimetres(), 5.2, 1e-9)
+	between, _ := New(ISOForm, 7.5*units.Millimetre, 1*units.Millimetre) // 7 has 1 mm of play, 8 has 2 mm
+	hole, err = ClearanceHole(between, FreeClearance)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Near(t, "7.5 mm free, mm", hole.Millimetres(), 9.5, 1e-9)
 	hole, err = ClearanceHole(mustFind(t, "5/32-32 BSC"), CloseClearance)
 	if err != nil {
 		t.Fatal(err)

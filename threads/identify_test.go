@@ -153,7 +153,24 @@ func TestWorkmanshipAgainstLimits(t *testing.T) {
 	}
 }
 
-// Rules 1: to tell 26 to the inch from 1.0 mm, span 10 threads with a caliper
+// The bore of a nut: from all of the thread down to 60 % of it, which takes in
+// what ISO 965 allows.
+func TestBoreAgainstTheHolesThatAreDrilled(t *testing.T) {
+	for _, name := range []string{"M8", "1/4-20 UNC", "3/8 BSF", "2 BA"} {
+		th := mustFind(t, name)
+		hole, err := th.HoleFor(0.6, BasicThread)
+		if err != nil {
+			t.Fatal(err)
+		}
+		figures.Near(t, name+": loosest bore, m", float64(th.Minor())+workOn(th, Nut).crest.span, float64(hole), 1e-12)
+	}
+	lim, err := mustFind(t, "M8").NutLimits("6H")
+	if err != nil || !(lim.Minor.Width() < units.Length(workOn(mustFind(t, "M8"), Nut).crest.span)) {
+		t.Errorf("6H bore %v, %v", lim.Minor, err)
+	}
+}
+
+// To tell 26 to the inch from 1.0 mm, span 10 threads with a caliper
 // good to 0.05 mm.
 func TestPartingOf26FromOneMillimetre(t *testing.T) {
 	p, ok := PartingOf(mustFind(t, "5/16-26 BSC"), mustFind(t, "M8x1"), Bolt)
@@ -175,6 +192,7 @@ func TestPartingAsksForTheAngleLast(t *testing.T) {
 		{"1/2-12 BSW", "1/2-13 UNC", ByPitch, true},   // angle differs, and is not asked for
 		{"2 BA", "M5x0.8", ByCrest, true},             // 4.70 and 5.00
 		{"5/16-22 BSF", "5/16-24 UNF", ByPitch, true}, // 1.155 and 1.058
+		{"2 BA", "3/16-32 BSF", ByPitch, true},        // 0.810 and 0.794: over 13 threads, before the angle
 		{"G 1/4", "R 1/4", ByTaper, true},
 		{"7/8-18 plug", "M22x1.5", ByPitch, true},
 		{"1/2-20 UNF", "1/2-20 cycle", ByEffective, false}, // both 60°
@@ -322,6 +340,19 @@ func TestFewRepeatsWiden(t *testing.T) {
 	figures.Near(t, "no number of repeats", widen(0), 1, 0)
 	for _, tc := range [...]struct{ dof, t float64 }{{11, 2.20}, {20, 2.09}, {50, 2.01}, {100, 1.984}} { // JCGM 100:2008, Table G.2
 		figures.Near(t, "Student's t beyond the table", widen(tc.dof)*1.96, tc.t, 0.02*tc.t)
+	}
+}
+
+func TestFewRepeatsDecideLess(t *testing.T) {
+	r := Readings{
+		Crest: units.WithStd(7.85*units.Millimetre, 0.01*units.Millimetre),
+		Pitch: units.WithStd(0.979*units.Millimetre, 0.005*units.Millimetre),
+	}
+	many := identify(t, r)
+	r.Pitch.DoF = 2
+	few := identify(t, r)
+	if !(few.Candidates[0].Probability < many.Candidates[0].Probability-0.0005) {
+		t.Errorf("with 3 repeats %.5f, with many %.5f", few.Candidates[0].Probability, many.Candidates[0].Probability)
 	}
 }
 

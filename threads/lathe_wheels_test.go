@@ -116,6 +116,18 @@ func TestWheelsAreNotUsedTwice(t *testing.T) {
 	}
 }
 
+// The large driven wheel goes on the leadscrew: on the stud it would foul it.
+func TestMeshPlacesTheWheels(t *testing.T) {
+	tr := Train{wheels: [4]int{20, 100, 20, 30}}
+	if !tr.mesh() || tr.wheels != [4]int{20, 30, 20, 100} {
+		t.Errorf("%v", tr)
+	}
+	tr = Train{wheels: [4]int{20, 30, 90, 35}} // the large driver goes on the spindle
+	if !tr.mesh() || tr.wheels != [4]int{90, 30, 20, 35} {
+		t.Errorf("%v", tr)
+	}
+}
+
 func TestTrainLeadIsTheProductOfItsWheels(t *testing.T) {
 	l, err := eightTPI(t).WithStud(1, 2)
 	if err != nil {
