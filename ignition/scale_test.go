@@ -34,6 +34,7 @@ func TestScaleSigns(t *testing.T) {
 		{"falling, a lower figure comes after", falling, 154 * mm, 20, -20},
 		{"past the end of the rule", rising, 504 * mm, -30, 30},
 		{"below nought", rising, -216 * mm, -30, 30},
+		{"a turn and a half on", rising, 714 * mm, 180, -180},
 		{"bottom dead centre", rising, 354 * mm, 180, -180},
 	} {
 		figures.Near(t, tc.name+": angle", tc.scale.Angle(tc.figure).Degrees(), tc.angle, 1e-12)
@@ -83,6 +84,18 @@ func TestScaleOnRuleEnds(t *testing.T) {
 		if got := s.OnRule(tc.in); got >= rim.Girth() {
 			t.Errorf("%v: %v is past the end", tc.in, got)
 		}
+	}
+}
+
+func TestScaleKeepsWhatItWasMadeOf(t *testing.T) {
+	rim := must(NewRim(356 * mm))(t)
+	s := must(NewScale(rim, 174*mm, Falling))(t)
+	if s.Rim() != rim || s.TDC() != 174*mm || s.Figures() != Falling || rim.Radius() != 178*mm {
+		t.Errorf("got %v, %v, %v, radius %v", s.Rim(), s.TDC(), s.Figures(), rim.Radius())
+	}
+	var l units.Length
+	if n := testing.AllocsPerRun(100, func() { l += s.Figure(s.Angle(l)) + s.OnRule(l) + s.Position(l) }); n != 0 {
+		t.Errorf("a scale allocates %v times", n)
 	}
 }
 
