@@ -60,6 +60,29 @@ func toMicrometre(l units.Length) units.Length {
 	return units.Length(math.Round(l.Micrometres())) * units.Micrometre
 }
 
+// NormalEngagement returns the range of lengths of engagement that ISO 965-1
+// calls normal, N, for which its tolerances are meant:
+//
+//	2.24 P d^0.2 to 6.7 P d^0.2   millimetres
+//
+// with d the smallest diameter of the range of diameters the thread is in. The
+// tables of the standard print these lengths to a rounded figure, up to a
+// tenth away: 3 to 9 mm for M6x1, 8.5 to 25 mm for M24x2. The error wraps
+// units.ErrDomain for a thread that is not ISO metric or outside the tables.
+//
+// Source: ISO 965-1; Machinery's Handbook, 27th ed., pp. 1792 and 1817.
+func (t Thread) NormalEngagement() (Range, error) {
+	if t.system() == ISOForm {
+		for i := range isoTd2 {
+			if d := t.major.Millimetres(); d > isoTd2[i].over*(1+1e-9) && d <= isoTd2[i].upTo*(1+1e-9) {
+				group := t.pitch * units.Length(math.Pow(isoTd2[i].over, 0.2))
+				return Range{2.24 * group, 6.7 * group}, nil
+			}
+		}
+	}
+	return Range{}, fmt.Errorf("%v: ISO 965-1 has no normal length of engagement for it: %w", t, units.ErrDomain)
+}
+
 // parseISOClass reads a class such as 6g, 5g6g, 6H.
 func parseISOClass(p Part, class string) (isoClass, error) {
 	effective, crest := class, class

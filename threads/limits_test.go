@@ -355,3 +355,64 @@ func TestEveryBoltEntersEveryNut(t *testing.T) {
 		t.Errorf("only %d pairs of classes", pairs)
 	}
 }
+
+// Lengths of engagement as printed, millimetres: the standard rounds its own
+// formula, by a tenth at most.
+func TestNormalEngagement(t *testing.T) {
+	for _, r := range []struct {
+		thread      string
+		least, most float64
+	}{
+		{"M6", 3, 9}, {"M10", 5, 15}, {"M24x2", 8.5, 25}, {"M24", 12, 36}, // Machinery's Handbook, 27th ed., pp. 1792 and 1817
+	} {
+		got, err := mustFind(t, r.thread).NormalEngagement()
+		if err != nil {
+			t.Fatal(err)
+		}
+		figures.Near(t, r.thread+" least", got.Min.Millimetres(), r.least, 0.1*r.least)
+		figures.Near(t, r.thread+" most", got.Max.Millimetres(), r.most, 0.1*r.most)
+	}
+	big, err := New(ISOForm, 500*units.Millimetre, 6*units.Millimetre)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, th := range []Thread{big, mustFind(t, "1/4 BSF"), {}} {
+		if _, err := th.NormalEngagement(); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "normal length of engagement") {
+			t.Errorf("%v: %v", th, err)
+		}
+	}
+}
+
+func TestGauges(t *testing.T) {
+	th := mustFind(t, "M8")
+	bolt, err1 := th.BoltLimits("6g")
+	nut, err2 := th.NutLimits("6H")
+	if err := errors.Join(err1, err2); err != nil {
+		t.Fatal(err)
+	}
+	// The go gauges are the largest bolt and the smallest nut, and go together.
+	d, e, m := bolt.GoGauge()
+	D, E, M := nut.GoGauge()
+	if !(d < D && e < E && m < M) || bolt.NoGoGauge() != bolt.Effective.Min || nut.NoGoGauge() != nut.Effective.Max {
+		t.Errorf("go %v %v %v in %v %v %v; no-go %v and %v", d, e, m, D, E, M, bolt.NoGoGauge(), nut.NoGoGauge())
+	}
+	r := Range{7 * units.Millimetre, 8 * units.Millimetre}
+	const mm = units.Millimetre
+	for _, tc := range []struct {
+		value, std units.Length
+		want       Verdict
+	}{
+		{7.5 * mm, 0.1 * mm, Good}, {7 * mm, 0, Good}, {8 * mm, 0, Good}, {6.9 * mm, 0, TooSmall}, {8.1 * mm, 0, TooLarge},
+		{7.1 * mm, 0.06 * mm, Doubtful}, {6.9 * mm, 0.06 * mm, Doubtful}, {8.05 * mm, 0.03 * mm, Doubtful},
+		{6.9 * mm, 0.04 * mm, TooSmall}, {8.1 * mm, -0.04 * mm, TooLarge}, {units.Length(math.NaN()), 0, Doubtful}, {7.5 * mm, 1, Doubtful},
+	} {
+		if got := r.Judge(units.WithStd(tc.value, tc.std)); got != tc.want {
+			t.Errorf("%v, u %v: %v, want %v", tc.value, tc.std, got, tc.want)
+		}
+	}
+	for v, want := range map[Verdict]string{Good: "good", TooSmall: "too small", TooLarge: "too large", Doubtful: "doubtful", 9: "unknown verdict"} {
+		if v.String() != want {
+			t.Errorf("verdict %d is %q", v, v)
+		}
+	}
+}
