@@ -259,6 +259,16 @@ func ExampleChoose() {
 	// Output: 25 mm H8/f7, clearance fit, clearance 20 µm to 74 µm
 }
 
+func ExampleChooseAny() {
+	choices, err := fits.ChooseAny(25*units.Millimetre, fits.Clearance{Min: 6 * units.Micrometre, Max: 30 * units.Micrometre})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(choices[0].Mating)
+	// Output: 25 mm H6/g5, clearance fit, clearance 7 µm to 29 µm
+}
+
 func ExampleChoice() {
 	choices, err := fits.Choose(25*units.Millimetre, fits.Clearance{Min: 30 * units.Micrometre, Max: 40 * units.Micrometre})
 	if err != nil {

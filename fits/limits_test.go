@@ -263,12 +263,28 @@ func TestISA(t *testing.T) {
 	if _, err := isa.Grade(mm(2), "IT8"); !errors.Is(err, units.ErrDomain) {
 		t.Errorf("ISA IT8 at 2 mm: %v", err)
 	}
+	a, errA := Limits(mm(5), "g6")
+	b, errB := isa.Limits(mm(5), "g6")
+	if errA != nil || errB != nil || a.Lower != b.Lower || a.Upper != b.Upper {
+		t.Errorf("5 g6: %v, %v (%v, %v)", a, b, errA, errB)
+	}
 	for _, class := range []string{"H7", "k6", "g6", "j7", "P7"} { // as ISO from there
 		a, errA := Limits(mm(25), class)
 		b, errB := isa.Limits(mm(25), class)
 		if errA != nil || errB != nil || a.Lower != b.Lower || a.Upper != b.Upper || b.Note != noteISA {
 			t.Errorf("%s: ISO %v, ISA %v (%v, %v)", class, a, b, errA, errB)
 		}
+	}
+}
+
+func TestLimitsOfNoClass(t *testing.T) {
+	for _, s := range []System{{}, {ISA: true}, {WholeJS: true}} {
+		if _, err := s.Limits(mm(25), "Q7"); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "no such letter") {
+			t.Error(err)
+		}
+	}
+	if _, err := Limits(mm(25), "seven"); !errors.Is(err, units.ErrDomain) {
+		t.Error(err)
 	}
 }
 

@@ -167,6 +167,11 @@ func TestPressureFactors(t *testing.T) {
 		t.Fatal(err)
 	}
 	figures.Near(t, "A a F/2 in tons", force.PoundsForce()/2000, math.Pi*2*3*0.004*240/2, 1e-9)
+	// The rule and the reckoning agree as to size: the friction it stands for is that of
+	// pressed steel in iron.
+	if mu := float64(force) / (float64(p.Pressure()) * math.Pi * float64(j.Diameter) * float64(j.Length)); !(mu > 0.06 && mu < 0.15) {
+		t.Errorf("friction implied: %g", mu)
+	}
 	for _, size := range []units.Length{0.9, 10.6} {
 		j.Diameter, j.HubOutside = size*units.Inch, 2*size*units.Inch
 		if p, err = NewPress(j); err != nil {

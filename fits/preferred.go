@@ -59,9 +59,9 @@ func (l FitList) rows() []fitRow {
 // basis gives the shaft h, which suits bright bar.
 type Preferred struct {
 	Hole, Shaft Class
-	Kind        Kind   // as the list has it; it can differ at small sizes, where the limits decide
-	Use         string // what it is for, in plain words
-	List        FitList
+	Kind        Kind    // as the list has it; it can differ at small sizes, where the limits decide
+	Use         string  // what it is for, in plain words
+	List        FitList // 0 for a fit of no list
 }
 
 // String writes the fit: H7/g6.
@@ -161,6 +161,44 @@ func Choose(nominal units.Length, want Clearance) ([]Choice, error) {
 		return compare(b.Mating.Clearance().Spread(), a.Mating.Clearance().Spread())
 	})
 	return choices, nil
+}
+
+// ChooseAny looks beyond the published lists: all fits on hole basis and on shaft
+// basis whose grades are IT5 to IT11, the shaft as fine as the hole or up to two
+// grades finer, as shafts are easier to make. It returns those that keep within the
+// wanted range, the widest tolerances first, with no list to their names; there may be
+// none. Errors as for Choose.
+func ChooseAny(nominal units.Length, want Clearance) ([]Choice, error) {
+	if err := want.check(); err != nil {
+		return nil, err
+	}
+	if _, why := placeOf(nominal); why != "" {
+		return nil, &UndefinedError{nominal, "a fit", why}
+	}
+	var choices []Choice
+	for l := la; l <= lzc; l++ {
+		for hole := it5; hole <= it11; hole++ {
+			for shaft := max(it5, hole-2); shaft <= hole; shaft++ {
+				choices = append(choices, serving(nominal, want, Class{lh, hole, true}, Class{l, shaft, false})...)
+				if l != lh {
+					choices = append(choices, serving(nominal, want, Class{l, hole, true}, Class{lh, shaft, false})...)
+				}
+			}
+		}
+	}
+	slices.SortStableFunc(choices, func(a, b Choice) int {
+		return compare(b.Mating.Clearance().Spread(), a.Mating.Clearance().Spread())
+	})
+	return choices, nil
+}
+
+// serving returns the fit of two classes if it has values and keeps within want.
+func serving(nominal units.Length, want Clearance, hole, shaft Class) []Choice {
+	m, err := System{}.Mate(nominal, hole, shaft)
+	if err != nil || !want.Contains(m.Clearance().Min) || !want.Contains(m.Clearance().Max) {
+		return nil
+	}
+	return []Choice{{Preferred: Preferred{Hole: hole, Shaft: shaft, Kind: m.Kind(), Use: Use(hole, shaft)}, Mating: m}}
 }
 
 // picometre is below all that the tables can tell apart and above what rounding

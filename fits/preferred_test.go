@@ -132,6 +132,48 @@ func TestChoose(t *testing.T) {
 	}
 }
 
+func TestChooseAny(t *testing.T) {
+	want := Clearance{9 * units.Micrometre, 33 * units.Micrometre} // narrower than any listed fit with this place
+	choices, err := ChooseAny(mm(25), want)
+	if err != nil || len(choices) == 0 {
+		t.Fatal(choices, err)
+	}
+	listed, err := Choose(mm(25), want)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range listed {
+		if c.Beyond <= picometre && !holds(choices, c) {
+			t.Errorf("%v is listed and serves, but is not found", c)
+		}
+	}
+	last := units.Length(math.Inf(1))
+	for _, c := range choices {
+		r := c.Mating.Clearance()
+		if r.Min < want.Min-picometre || r.Max > want.Max+picometre || r.Spread() > last+picometre || c.List != 0 || c.Use == "" {
+			t.Errorf("%v: %v", c, r)
+		}
+		last = r.Spread()
+	}
+	if none, err := ChooseAny(mm(25), Clearance{9 * units.Micrometre, 10 * units.Micrometre}); err != nil || len(none) != 0 {
+		t.Errorf("%v, %v", none, err)
+	}
+	for _, err := range []error{second(ChooseAny(mm(25), Clearance{1, 0})), second(ChooseAny(0, want))} {
+		if !errors.Is(err, units.ErrDomain) {
+			t.Error(err)
+		}
+	}
+}
+
+func holds(choices []Choice, c Choice) bool {
+	for _, d := range choices {
+		if d.Hole == c.Hole && d.Shaft == c.Shaft {
+			return true
+		}
+	}
+	return false
+}
+
 func TestMeasured(t *testing.T) {
 	tool := 0.5 * units.Thou
 	// The gudgeon pin of an old engine in its worn bush.

@@ -124,6 +124,8 @@ func TestPressCompatibility(t *testing.T) {
 		if p.ClosingIn() < 0 || j.ShaftBore > 0 && p.ClosingIn() > j.Interference*1.2 {
 			t.Errorf("closes by %v of %v", p.ClosingIn(), j.Interference)
 		}
+		// The outside carries no pressure: its strain is its hoop stress over E.
+		near(t, "hub growth", float64(p.HubGrowth()), float64(p.HubHoopOutside())/float64(j.Hub.Modulus)*float64(j.HubOutside), 1e-12)
 		near(t, "bore in place", float64(p.BoreInPlace()+p.ClosingIn()), float64(j.ShaftBore), 1e-15)
 		f, err := p.Force(0.12)
 		if err != nil {

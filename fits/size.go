@@ -33,7 +33,9 @@ func (z Size) NoGo() units.Length {
 
 // Contains reports whether a size lies within the limits, ends included. A
 // picometre is let pass for rounding.
-func (z Size) Contains(size units.Length) bool { return z.Min-picometre <= size && size <= z.Max+picometre }
+func (z Size) Contains(size units.Length) bool {
+	return z.Min-picometre <= size && size <= z.Max+picometre
+}
 
 // Rounded returns the limits drawn in to whole steps, 0.0001 in or 0.01 mm, so
 // that a part that keeps to them keeps to the class too: the smaller limit is
