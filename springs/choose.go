@@ -29,7 +29,7 @@ func (d Demand) check() error {
 // comes to, and the difference.
 type Fault struct {
 	What string  // "turns", "stress", "torque at full", ...
-	Text string  // with figures: "13.545 turns wanted, 13.281 there: 0.264 too few"
+	Text string  // with figures: "13.546 turns wanted, 13.282 there: 0.264 too few"
 	Over float64 // by what share of the limit
 }
 
@@ -47,8 +47,6 @@ type Choice[S any] struct {
 	Use      float64        // the greatest share that it uses of what is allowed
 	Fault    Fault          // what fails most; empty for one that works
 	Reason   string         // the verdict in a sentence
-
-	fits bool // what fails is not the room
 }
 
 // rank orders choices: those that work, the less used first, then those that are
@@ -77,47 +75,72 @@ func rank[S any](choices []Choice[S]) []Choice[S] {
 
 // A limit is one figure that must not exceed another.
 type limit struct {
-	what       string
+	what       string // "turns"
+	label      string // what has is, in a sentence: "stress"
+	kind       limitKind
 	has, bound float64
-	text       func(has, bound float64) string
 }
 
-// use returns the share of the limit that is used; more than 1 fails.
-func (l limit) use() float64 { return l.has / l.bound }
+type limitKind int
 
-// worst returns the greatest use, and the fault of the limit that fails most.
-func worst(limits []limit) (use float64, fault Fault) {
+const (
+	ofLength limitKind = iota
+	ofTurns
+	ofTorque
+	ofStress
+)
+
+// used returns the share of the limit that is used; where there is no room at all, all
+// and more.
+func (l limit) used() float64 {
+	if l.bound <= 0 && l.has > l.bound {
+		return math.Inf(1)
+	}
+	return l.has / l.bound
+}
+
+// over returns by what share the limit is exceeded, 0 for one that is kept.
+func (l limit) over() float64 {
+	if u := l.used(); u > 1+1e-9 {
+		return u - 1
+	}
+	return 0
+}
+
+// fault says in figures how the limit is missed.
+func (l limit) fault() Fault {
+	h, b := l.has, l.bound
+	var text string
+	switch l.kind {
+	case ofLength:
+		h, b = units.Length(h).Millimetres(), units.Length(b).Millimetres()
+		text = fmt.Sprintf("%s %.2f mm, room for %.2f mm: %.2f mm too much", l.label, h, b, h-b)
+	case ofTurns:
+		text = fmt.Sprintf("%.3f turns wanted, %.3f there: %.3f too few", h, b, h-b)
+	case ofTorque:
+		h, b = units.Torque(h).NewtonMillimetres(), units.Torque(b).NewtonMillimetres()
+		text = fmt.Sprintf("%s %.0f N mm, %.0f N mm allowed: %.0f N mm too much", l.label, h, b, h-b)
+	case ofStress:
+		h, b = units.Pressure(h).Megapascals(), units.Pressure(b).Megapascals()
+		text = fmt.Sprintf("%s %.0f MPa, %.0f MPa allowed: %.0f MPa too much", l.label, h, b, h-b)
+	}
+	return Fault{l.what, text, l.over()}
+}
+
+// worst returns the greatest share used of any limit, and the limit that fails most.
+func worst(limits []limit) (use float64, fails limit) {
 	for _, l := range limits {
-		u := l.use()
-		use = math.Max(use, u)
-		if u > 1+1e-9 && u-1 > fault.Over {
-			fault = Fault{l.what, l.text(l.has, l.bound), u - 1}
+		use = math.Max(use, l.used())
+		if l.over() > fails.over() {
+			fails = l
 		}
 	}
-	return use, fault
+	return use, fails
 }
 
-// lengthText, turnsText, torqueText and stressText say by how much a limit is
-// missed.
-func lengthText(what string) func(has, bound float64) string {
-	return func(has, bound float64) string {
-		h, b := units.Length(has).Millimetres(), units.Length(bound).Millimetres()
-		return fmt.Sprintf("%s %.2f mm, room for %.2f mm: %.2f mm too much", what, h, b, h-b)
-	}
-}
-
-func turnsText(has, bound float64) string {
-	return fmt.Sprintf("%.3f turns wanted, %.3f there: %.3f too few", has, bound, has-bound)
-}
-
-func torqueText(what string) func(has, bound float64) string {
-	return func(has, bound float64) string {
-		h, b := units.Torque(has).NewtonMillimetres(), units.Torque(bound).NewtonMillimetres()
-		return fmt.Sprintf("%s %.0f N mm, %.0f N mm allowed: %.0f N mm too much", what, h, b, h-b)
-	}
-}
-
-func stressText(has, bound float64) string {
-	h, b := units.Pressure(has).Megapascals(), units.Pressure(bound).Megapascals()
-	return fmt.Sprintf("stress %.0f MPa, %.0f MPa allowed: %.0f MPa too much", h, b, h-b)
+// fails sets the verdict of a choice that does not do.
+func (c Choice[S]) fails(f Fault) Choice[S] {
+	c.Works, c.Tight, c.Fault = false, false, f
+	c.Reason = "fails by its " + f.What + ": " + f.Text
+	return c
 }

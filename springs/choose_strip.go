@@ -74,16 +74,16 @@ func (o StripOffer) judge(room BarrelRoom, demand Demand, rules StripRules) Choi
 	c.Stress = b.Stress(full)
 	least, most := units.Pressure(rules.StressShare)*c.Strength.Least, units.Pressure(rules.StressShare)*c.Strength.most()
 	limits := []limit{
-		{"turns", full + rules.SpareTurns, b.Turns(), turnsText},
-		{"stress", float64(c.Stress), float64(most), stressText},
+		{"turns", "", ofTurns, full + rules.SpareTurns, b.Turns()},
+		{"stress", "stress", ofStress, float64(c.Stress), float64(most)},
 	}
 	if demand.MostAtFull != 0 {
-		limits = append(limits, limit{"torque at full", float64(c.AtFull), float64(demand.MostAtFull), torqueText("torque at full")})
+		limits = append(limits, limit{"torque at full", "torque at full", ofTorque, float64(c.AtFull), float64(demand.MostAtFull)})
 	}
-	c.Use, c.Fault = worst(limits)
-	c.Use = math.Max(c.Use, float64(c.Stress/least))
-	if c.Fault.What != "" {
-		return c.fails(c.Fault)
+	use, bad := worst(limits)
+	c.Use = math.Max(use, float64(c.Stress/least))
+	if bad.over() > 0 {
+		return c.fails(bad.fault())
 	}
 	c.Works, c.Tight = true, c.Stress > least
 	c.Reason = fmt.Sprintf("works: %.2f turns wound on at rest, %.2f of %.2f turns at full, %.0f N mm at rest, %.0f N mm at full, stress %.0f MPa in strip of %v",
@@ -94,20 +94,13 @@ func (o StripOffer) judge(room BarrelRoom, demand Demand, rules StripRules) Choi
 	return c
 }
 
-// fails sets the verdict of a choice that does not do.
-func (c Choice[S]) fails(f Fault) Choice[S] {
-	c.Works, c.Tight, c.Fault = false, false, f
-	c.Reason = "fails by its " + f.What + ": " + f.Text
-	return c
-}
-
 func (o StripOffer) doesNotFit(room BarrelRoom) (Fault, bool) {
-	limits := []limit{{"length", float64(o.Length), float64(2 * HalfFillLength(room.Bore, room.Arbor, o.Thickness)), lengthText("strip")}}
+	limits := []limit{{"length", "strip", ofLength, float64(o.Length), float64(2 * HalfFillLength(room.Bore, room.Arbor, o.Thickness))}}
 	if room.Depth != 0 {
-		limits = append(limits, limit{"width", float64(o.Width), float64(room.Depth), lengthText("strip")})
+		limits = append(limits, limit{"width", "strip", ofLength, float64(o.Width), float64(room.Depth)})
 	}
-	_, fault := worst(limits)
-	return fault, fault.What != ""
+	_, bad := worst(limits)
+	return bad.fault(), bad.over() > 0
 }
 
 // preWindFor returns the least pre-wind for the torques wanted at both ends. It may

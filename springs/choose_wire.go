@@ -98,14 +98,29 @@ func (o WireOffer) best(room TorsionRoom, demand Demand, rules WireRules) Choice
 	} else {
 		most += 40
 	}
-	found := none
+	return o.search(low, high, most, allowed, room, demand, rules).verdict(allowed)
+}
+
+// A wireTrial is one spring that was tried.
+type wireTrial struct {
+	choice Choice[Torsion]
+	fits   bool  // it lies in the room
+	bad    limit // what fails most, nothing where all is kept
+}
+
+// search tries mean diameters between low and high, and turns up to most.
+func (o WireOffer) search(low, high units.Length, most float64, allowed Allowable, room TorsionRoom, demand Demand, rules WireRules) wireTrial {
+	var found wireTrial
 	const rings = 24
-	for i := 0; i <= rings; i++ {
+	for i := range rings + 1 {
 		mean := low + units.Length(float64(i)/rings)*(high-low)
 		for n := rules.LeastTurns; n <= most+1e-9; n += rules.Step {
-			c := o.judge(mean, n, allowed, room, demand, rules)
-			if found.Reason == "" || better(c, found) {
-				found = c
+			trial, err := o.try(mean, n, allowed, room, demand, rules)
+			switch {
+			case err != nil:
+				return wireTrial{choice: Choice[Torsion]{Offer: o.Name}.fails(Fault{"offer", err.Error(), math.Inf(1)})}
+			case found.choice.Spring.rate == 0 || trial.better(found):
+				found = trial
 			}
 		}
 	}
@@ -113,16 +128,33 @@ func (o WireOffer) best(room TorsionRoom, demand Demand, rules WireRules) Choice
 }
 
 // better reports whether a is to be taken before b.
-func better(a, b Choice[Torsion]) bool {
+func (a wireTrial) better(b wireTrial) bool {
+	over, than := a.bad.over(), b.bad.over()
 	switch {
-	case a.Works != b.Works:
-		return a.Works
+	case (over == 0) != (than == 0):
+		return over == 0
+	case over == 0:
+		return a.choice.Use < b.choice.Use
 	case a.fits != b.fits:
 		return a.fits
-	case !a.Works:
-		return a.Fault.Over < b.Fault.Over
 	}
-	return a.Use < b.Use
+	return over < than
+}
+
+// verdict puts the trial into words.
+func (w wireTrial) verdict(allowed Allowable) Choice[Torsion] {
+	c := w.choice
+	switch {
+	case c.Reason != "":
+		return c
+	case w.bad.over() > 0:
+		return c.fails(w.bad.fault())
+	}
+	c.Works = true
+	s := c.Spring
+	c.Reason = fmt.Sprintf("works: %.2f turns on %.2f mm mean, %.0f° wound on at rest, %.0f N mm at rest, %.0f N mm at full, stress %.0f MPa of %.0f MPa allowed",
+		s.BodyTurns(), s.MeanDiameter().Millimetres(), c.Preload.Degrees(), c.AtRest.NewtonMillimetres(), c.AtFull.NewtonMillimetres(), c.Stress.Megapascals(), allowed.Stress.Megapascals())
+	return c
 }
 
 // diameters returns the mean diameters between which the coil lies. Without a recess
@@ -146,41 +178,39 @@ func (o WireOffer) noRing(low, high units.Length) Fault {
 	return Fault{"room round the pin", fmt.Sprintf("mean diameter %.2f mm at least, room for %.2f mm: %.2f mm too thick", low.Millimetres(), high.Millimetres(), (low - high).Millimetres()), math.Abs(over)}
 }
 
-func (o WireOffer) judge(mean units.Length, turns float64, allowed Allowable, room TorsionRoom, demand Demand, rules WireRules) Choice[Torsion] {
-	c := Choice[Torsion]{Offer: o.Name, Strength: allowed.Strength}
+func (o WireOffer) try(mean units.Length, turns float64, allowed Allowable, room TorsionRoom, demand Demand, rules WireRules) (wireTrial, error) {
 	s, err := NewTorsion(TorsionSpec{Wire: o.Wire, MeanDiameter: mean, BodyTurns: turns, Legs: rules.Legs, Material: o.Material, Constant: rules.Constant, Curvature: rules.Curvature})
 	if err != nil {
-		return c.fails(Fault{"offer", err.Error(), math.Inf(1)})
+		return wireTrial{}, err
 	}
-	c.Spring = s
-	c.Preload = max(s.Angle(demand.AtRest), s.Angle(demand.LeastAtFull)-demand.Travel, rules.LeastPreload)
-	full := c.Preload + demand.Travel
-	c.AtRest, c.AtFull = s.Torque(c.Preload), s.Torque(full)
+	preload := max(s.Angle(demand.AtRest), s.Angle(demand.LeastAtFull)-demand.Travel, rules.LeastPreload)
+	full := preload + demand.Travel
+	c := Choice[Torsion]{Offer: o.Name, Strength: allowed.Strength, Spring: s, Preload: preload, AtRest: s.Torque(preload), AtFull: s.Torque(full)}
 	c.Stress = s.Stress(c.AtFull)
-	fits := make([]limit, 0, 2)
-	if room.Length != 0 {
-		fits = append(fits, limit{"length", float64(s.BodyLength(full)), float64(room.Length), lengthText("body at full wind")})
+	unlimited := math.Inf(1)
+	fits := [...]limit{
+		{"length", "body at full wind", ofLength, float64(s.BodyLength(full)), orElse(float64(room.Length), unlimited)},
+		{"room round the pin", "bore wanted at full wind", ofLength, float64(room.Pin) / rules.PinShare, float64(s.InsideDiameter(full))},
 	}
-	if room.Pin != 0 {
-		fits = append(fits, limit{"room round the pin", float64(room.Pin) / rules.PinShare, float64(s.InsideDiameter(full)), lengthText("bore wanted at full wind")})
+	loads := [...]limit{
+		{"stress", "stress", ofStress, float64(c.Stress), float64(allowed.Stress)},
+		{"torque at full", "torque at full", ofTorque, float64(c.AtFull), orElse(float64(demand.MostAtFull), unlimited)},
 	}
-	loads := []limit{{"stress", float64(c.Stress), float64(allowed.Stress), stressText}}
-	if demand.MostAtFull != 0 {
-		loads = append(loads, limit{"torque at full", float64(c.AtFull), float64(demand.MostAtFull), torqueText("torque at full")})
-	}
-	use, fault := worst(loads)
+	_, tooBig := worst(fits[:])
+	use, bad := worst(loads[:])
 	c.Use = use
-	_, tooBig := worst(fits)
-	if c.fits = tooBig.What == ""; !c.fits {
-		fault = tooBig
+	if tooBig.over() > bad.over() {
+		bad = tooBig
 	}
-	if fault.What != "" {
-		return c.fails(fault)
+	return wireTrial{c, tooBig.over() == 0, bad}, nil
+}
+
+// orElse returns x, or y where x is 0 for not given.
+func orElse(x, y float64) float64 {
+	if x == 0 {
+		return y
 	}
-	c.Works = true
-	c.Reason = fmt.Sprintf("works: %.2f turns on %.2f mm mean, %.0f° wound on at rest, %.0f N mm at rest, %.0f N mm at full, stress %.0f MPa of %.0f MPa allowed",
-		turns, mean.Millimetres(), c.Preload.Degrees(), c.AtRest.NewtonMillimetres(), c.AtFull.NewtonMillimetres(), c.Stress.Megapascals(), allowed.Stress.Megapascals())
-	return c
+	return x
 }
 
 // WiresOfGauge returns an offer of round wire for each number of a gauge between two

@@ -17,7 +17,7 @@ type Steps struct {
 func (s Steps) At(i int) units.Length { return s.From + units.Length(i)*s.By }
 
 func (s Steps) check(what string) error {
-	err := first(positive(what, s.From), notNegative("step of "+what, s.By))
+	err := first(positive(what, s.From), notNegative("step", s.By))
 	if err == nil && !(s.Count > 0 && s.Count <= 1<<20) {
 		err = fmt.Errorf("%d sizes of %s: want 1 to %d: %w", s.Count, what, 1<<20, units.ErrDomain)
 	}

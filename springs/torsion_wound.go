@@ -39,8 +39,9 @@ func (t Torsion) OutsideDiameter(wind units.Angle) units.Length {
 //
 //	ID₁ = ID N / (N + F/360)
 //
-// The wire does not shrink, so this leaves a bore larger than InsideDiameter by
-// d n/(N + n): a little too hopeful.
+// with all of the angle taken up by the body. The wire does not shrink, so for a
+// spring without legs this leaves a bore larger than InsideDiameter by d n/(N + n):
+// a little too hopeful.
 //
 // Source: Machinery's Handbook, 31st ed., p. 334.
 func (t Torsion) HandbookInsideDiameter(wind units.Angle) units.Length {
