@@ -115,6 +115,9 @@ func (c Candidate) isNamed(th Thread) bool {
 // What is called 90 % is right 88 to 92 % of the time, and so at every other
 // grade of sureness.
 func TestIdentifyIsRightAsOftenAsItSays(t *testing.T) {
+	if testing.Short() {
+		t.Skip("draws 150,000 parts")
+	}
 	const draws = 150_000
 	w := newWorkshop(20261125)
 	type tally struct{ n, right, said float64 }
@@ -178,8 +181,11 @@ func TestIdentifyIsRightAsOftenAsItSays(t *testing.T) {
 	}
 }
 
-// A flat prior where the machine is British, of parts drawn by that prior.
+// With the prior of a British machine, of parts drawn by that prior.
 func TestIdentifyByThePriorIsRightAsOftenAsItSays(t *testing.T) {
+	if testing.Short() {
+		t.Skip("draws 150,000 parts")
+	}
 	prior, err := NewPrior(British, 1900, 1955)
 	if err != nil {
 		t.Fatal(err)

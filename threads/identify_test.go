@@ -332,6 +332,43 @@ func TestAnIdentifierOfTheReadersOwn(t *testing.T) {
 	}
 }
 
+// The effective diameter alone will do, and so will the core.
+func TestIdentifyWithoutTheCrest(t *testing.T) {
+	th := mustFind(t, "3/8 BSF")
+	for _, r := range []Readings{
+		{Effective: units.WithStd(th.Effective()-0.05*units.Millimetre, 0.005*units.Millimetre)},
+		{Root: units.WithStd(th.Minor()-0.05*units.Millimetre, 0.005*units.Millimetre)},
+	} {
+		r.Pitch = units.WithStd(th.Pitch(), 0.005*units.Millimetre)
+		got := identify(t, r)
+		if !slices.ContainsFunc(got.Candidates, func(c Candidate) bool { return c.isNamed(th) && c.Probability > 0.1 }) {
+			t.Errorf("%v", got.Candidates)
+		}
+		if c := got.Candidates[0]; c.Short != 0 || c.Tolerances != 0 {
+			t.Errorf("short of a crest that was not measured: %+v", c)
+		}
+	}
+}
+
+func TestZeroValuesOfTheAnswer(t *testing.T) {
+	if (Candidate{}).Thread() != (Thread{}) || (Candidate{}).Names() != nil {
+		t.Error("no candidate has a name")
+	}
+	if _, ok := (Identification{}).Parting(); ok || (Identification{}).Decided(0) || len((Identification{}).Within(0.9)) != 0 {
+		t.Error("no answer decides")
+	}
+}
+
+// Names is a copy: what a caller does to it does not reach the tables.
+func TestNamesAreTheCallersOwn(t *testing.T) {
+	r := Readings{Crest: units.WithStd(6.28*units.Millimetre, 0.01*units.Millimetre), Pitch: units.WithStd(TPI(26), 0.005*units.Millimetre)}
+	got := identify(t, r).Candidates[0]
+	got.Names()[0] = Thread{}
+	if again := identify(t, r).Candidates[0]; again.Names()[0] == (Thread{}) {
+		t.Error("the tables were written to")
+	}
+}
+
 // With few repeats behind it a reading is trusted less.
 func TestFewRepeatsWiden(t *testing.T) {
 	figures.Near(t, "3 repeats", widen(2), 4.30/1.96, 1e-12)
