@@ -70,7 +70,7 @@ func (c Crank) WithOffsetSameStroke(offset units.Length) (Crank, error) {
 		return Crank{}, fmt.Errorf("offset %v: too much for a rod of %v to give a stroke of %v: %w", offset, c.rod, c.stroke, units.ErrDomain)
 	}
 	d := newCrank(units.Length(r), c.rod, offset)
-	d.stroke, d.bottom = c.stroke, d.top-c.stroke
+	d.stroke = c.stroke // to the last bit
 	return d, nil
 }
 
@@ -118,3 +118,12 @@ func (c Crank) Offset() units.Length { return c.offset }
 // RodRatio returns the rod's length in throws, n = l/r, from 3.5 to 4.5 in most
 // engines (common practice, no source).
 func (c Crank) RodRatio() float64 { return float64(c.rod / c.throw) }
+
+// String names what the crank was made from.
+func (c Crank) String() string {
+	s := fmt.Sprintf("stroke %v, rod %v", c.stroke, c.rod)
+	if c.offset != 0 {
+		s += fmt.Sprintf(", offset %v", c.offset)
+	}
+	return s
+}

@@ -152,6 +152,20 @@ func TestCrank_WithOffsetSameStroke(t *testing.T) {
 	})
 }
 
+func TestCrank_String(t *testing.T) {
+	straight := mustCrank(t, 60*mm, 110*mm, 0)
+	if got, want := straight.String(), "stroke 60 mm, rod 110 mm"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	over, err := straight.WithOffsetSameStroke(-4 * mm)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := over.String(), "stroke 60 mm, rod 110 mm, offset -4 mm"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
 func TestCrank_allocatesNothing(t *testing.T) {
 	c := mustCrank(t, 60*mm, 110*mm, 4*mm)
 	drops := make([]units.Length, 91)

@@ -85,6 +85,18 @@ func ExamplePortEvent() {
 	// Output: opens 118.0° after top dead centre, closes 118.0° before top dead centre, open for 124.0°
 }
 
+func ExamplePortEvent_AboutBottom() {
+	crank, err := geometry.NewCrank(76*units.Millimetre, 146*units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	e := geometry.PortEvent{Opens: 118 * units.Degree, Closes: 242 * units.Degree}
+	before, after := e.AboutBottom(crank)
+	fmt.Printf("%.0f° before bottom dead centre to %.0f° after\n", before.Degrees(), after.Degrees())
+	// Output: 62° before bottom dead centre to 62° after
+}
+
 func ExampleBlowdown() {
 	exhaust := geometry.PortEvent{Opens: 91.5 * units.Degree, Closes: 268.5 * units.Degree}
 	transfer := geometry.PortEvent{Opens: 119.5 * units.Degree, Closes: 240.5 * units.Degree}

@@ -2,6 +2,7 @@ package geometry_test
 
 import (
 	"fmt"
+	"math"
 	"time"
 
 	"example.com/benchsums/geometry"
@@ -88,6 +89,42 @@ func ExampleCylinder_Compression() {
 	}
 	fmt.Println(ratios)
 	// Output: geometric 6.04:1, trapped 4.98:1
+}
+
+// Which reading to take better: the budget says.
+func ExampleCylinder_Compression_uncertainty() {
+	crank, err := geometry.NewCrank(76*units.Millimetre, 146*units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	bore, clearance := 70*units.Millimetre, 58*units.CubicCentimetre
+	ratio := func() units.Ratio {
+		c, err := geometry.NewCylinder(bore, crank)
+		if err != nil {
+			return units.Ratio(math.NaN())
+		}
+		both, err := c.Compression(clearance, crank.Stroke())
+		if err != nil {
+			return units.Ratio(math.NaN())
+		}
+		return both.Geometric
+	}
+	res, err := units.Propagate(ratio,
+		units.Vary("bore", &bore, 0.02*units.Millimetre),
+		units.Vary("clearance", &clearance, 0.4*units.CubicCentimetre))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%.2f:1, standard uncertainty %.2f\n", float64(res.Value), float64(res.Std))
+	for _, b := range res.Budget {
+		fmt.Printf("%s %.0f %%\n", b.Name, 100*b.Share)
+	}
+	// Output:
+	// 6.04:1, standard uncertainty 0.03
+	// bore 1 %
+	// clearance 99 %
 }
 
 func ExampleCompression() {

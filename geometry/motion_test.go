@@ -164,6 +164,16 @@ func TestCrank_Sweep(t *testing.T) {
 			t.Errorf("%d steps for n = %d, want %d", got, n, want)
 		}
 	}
+	rapid.Check(t, func(t *rapid.T) {
+		from, to, n := anyAngle(t), anyAngle(t), rapid.IntRange(2, 50).Draw(t, "n")
+		var last units.Angle
+		for theta := range c.Sweep(from, to, n) {
+			last = theta
+		}
+		if last != to {
+			t.Errorf("sweep to %v ends at %v", to, last)
+		}
+	})
 	for range c.Sweep(0, 1, 5) { // leaving early is no harm
 		break
 	}

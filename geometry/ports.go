@@ -74,6 +74,14 @@ type PortEvent struct{ Opens, Closes units.Angle }
 // Duration returns for how much of a turn the port is open.
 func (e PortEvent) Duration() units.Angle { return e.Closes - e.Opens }
 
+// AboutBottom returns how long before true bottom dead centre of a crank a port
+// worked by the crown opens, and how long after it closes: the other way in which
+// handbooks give transfer and exhaust timings. With no offset the two are equal.
+func (e PortEvent) AboutBottom(c Crank) (before, after units.Angle) {
+	bottom := c.Downstroke()
+	return bottom - e.Opens, e.Closes - bottom
+}
+
 // String writes both events the way timings are given, and the duration.
 func (e PortEvent) String() string {
 	return fmt.Sprintf("opens %s, closes %s, open for %s", fromTopText(e.Opens), fromTopText(e.Closes), degreesText(e.Duration()))

@@ -59,6 +59,13 @@ func TestBarrel_crownPort(t *testing.T) {
 			t.Errorf("%v: want it open round the bottom, %v", e, bottom)
 		}
 		figures.Near(t, "edge from the opening, mm", b.CrownPortEdge(e.Opens).Millimetres(), 61.5, 1e-12)
+		before, after := e.AboutBottom(b.Crank())
+		figures.Near(t, "duration about the bottom", float64(before+after), float64(e.Duration()), 1e-14)
+		if offset == 0 {
+			figures.Near(t, "before and after the bottom", float64(before), float64(after), 1e-14)
+		} else if before-after > 0 != (offset > 0) {
+			t.Errorf("%v before the bottom and %v after it with an offset of %v: want the longer before the bottom for a positive offset and after it for a negative one", before, after, offset)
+		}
 		back := must[units.Length](t)(b.CrownPortEdgeForDuration(e.Duration()))
 		figures.Near(t, "edge from the duration, mm", back.Millimetres(), 61.5, 1e-12)
 	}
