@@ -135,10 +135,11 @@ func gap(l letter, p place) string {
 // What a Size says of figures that rest on less than two printed sources or that
 // printed sources do not agree on.
 const (
-	noteMemory = "from memory of ISO 286-1:2010; the edition of 1988 stops at 10 mm"
-	noteFine   = "publishers print IT4 and IT5 over 500 mm up to 4 µm apart"
-	noteK      = "K above IT8 over 500 mm is printed by one source only"
-	noteISA    = "taken from ISO 286, with which ISA agrees where it was compared"
+	noteMemory  = "from memory of ISO 286-1:2010; the edition of 1988 stops at 10 mm"
+	noteFine    = "publishers print IT4 and IT5 over 500 mm up to 4 µm apart"
+	noteK       = "K above IT8 over 500 mm is printed by one source only"
+	noteNothing = "so coarse for so small a size that the smaller limit is not above 0 mm"
+	noteISA     = "taken from ISO 286, with which ISA agrees where it was compared"
 )
 
 func noteOf(c Class, p place) string {

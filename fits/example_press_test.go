@@ -124,9 +124,23 @@ func ExampleTyreAllowance() {
 }
 
 func ExamplePressAllowance() {
-	a := fits.PressAllowance(1.5 * units.Inch)
+	a, err := fits.PressAllowance(1.5 * units.Inch)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
 	fmt.Printf("%.2f to %.2f thou of interference\n", -a.Max.Thou(), -a.Min.Thou())
 	// Output: 1.50 to 3.75 thou of interference
+}
+
+func ExampleShrinkAllowance() {
+	a, err := fits.ShrinkAllowance(4 * units.Inch)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%.0f thou\n", a.Thou())
+	// Output: 4 thou
 }
 
 func ExamplePressCautions() {

@@ -22,7 +22,7 @@ type Size struct {
 
 	// Note says what to know about where the figure comes from. It is empty for
 	// all but the few figures that printed sources do not agree on or that rest
-	// on memory.
+	// on memory, and for coarse grades on sizes so small that Min is not above 0.
 	Note string
 }
 
@@ -91,6 +91,9 @@ func (s System) Size(nominal units.Length, c Class) (Size, error) {
 		return Size{}, &UndefinedError{Nominal: nominal, What: c.String(), Why: why}
 	}
 	lo, up := micrometres(lower), micrometres(upper)
+	if !(nominal+lo > 0) {
+		note = noteNothing
+	}
 	return Size{Nominal: nominal, Class: c, Lower: lo, Upper: up, Min: nominal + lo, Max: nominal + up, Note: note}, nil
 }
 

@@ -174,6 +174,9 @@ func TestWalk(t *testing.T) {
 				t.Fatal(err)
 			}
 			figures.Near(t, fmt.Sprintf("%g %v tolerance", s, c), z.Tolerance().Micrometres(), it.Micrometres(), 1e-6)
+			if c.letter == ljs && z.Lower != -z.Upper {
+				t.Errorf("%g %v: %v and %v", s, c, z.Lower, z.Upper)
+			}
 			figures.Near(t, "least", z.Min.Metres(), (z.Nominal + z.Lower).Metres(), 0)
 			figures.Near(t, "greatest", z.Max.Metres(), (z.Nominal + z.Upper).Metres(), 0)
 			if z.Class != c || z.Nominal != mm(s) {
@@ -184,6 +187,73 @@ func TestWalk(t *testing.T) {
 	t.Logf("%d answered, %d refused", answered, refused)
 }
 
+// The laws of the standard, seen from outside: tolerances grow with the grade, the
+// letters stand in their order, A to H mirror a to h in every grade, and K to ZC mirror
+// k to zc with delta where there is delta.
+func TestWalkLaws(t *testing.T) {
+	at := func(s float64, c Class) (lower, upper float64, ok bool) {
+		z, err := System{}.Size(mm(s), c)
+		return z.Lower.Micrometres(), z.Upper.Micrometres(), err == nil
+	}
+	it := func(s float64, g grade) float64 {
+		v, err := Grade(mm(s), "IT"+gradeNames[g])
+		if err != nil {
+			return math.NaN()
+		}
+		return v.Micrometres()
+	}
+	for _, s := range sizes() {
+		for g := grade(0); g < grade(len(gradeNames)); g++ {
+			if g > 0 && it(s, g) <= it(s, g-1) {
+				t.Errorf("%g: IT%s is not above IT%s", s, gradeNames[g], gradeNames[g-1])
+			}
+			last := math.Inf(-1)
+			for l := la; l <= lzc; l++ {
+				lower, upper, ok := at(s, Class{l, g, false})
+				if !ok || l == ljs || l == lj {
+					continue
+				}
+				if lower < last {
+					t.Errorf("%g %v lies below the letter before", s, Class{l, g, false})
+				}
+				last = lower
+				holeLower, holeUpper, ok := at(s, Class{l, g, true})
+				switch {
+				case !ok: // no delta there, or K above IT8
+				case l <= lh:
+					figures.Near(t, fmt.Sprintf("%g %v", s, Class{l, g, true}), holeLower, -upper, 1e-6)
+				default:
+					checkMirror(t, s, Class{l, g, true}, holeUpper, lower, it(s, g)-it(s, max(g, 1)-1))
+				}
+			}
+		}
+	}
+}
+
+// checkMirror holds the upper deviation of a hole against the lower of the shaft.
+func checkMirror(t *testing.T, s float64, c Class, hole, shaft, step float64) {
+	t.Helper()
+	if c.letter == lk { // k is 0 outside IT4 to IT7, and K is not its mirror there
+		z, err := System{}.Size(mm(s), Class{lk, it6, false})
+		if err != nil {
+			t.Fatal(err)
+		}
+		shaft = z.Lower.Micrometres()
+	}
+	want := -shaft
+	small, large := s <= 3, s > 500
+	switch {
+	case c.letter == ln && c.grade > it8 && !small && !large:
+		want = 0
+	case c.letter == lm && c.grade == it6 && s > 250 && s <= 315:
+		want = -9
+	case small || large || c.grade > it8 || c.grade == it8 && c.letter >= lp:
+	default:
+		want += step
+	}
+	figures.Near(t, fmt.Sprintf("%g %v", s, c), hole, want, 1e-6)
+}
+
 func TestNotes(t *testing.T) {
 	for _, tc := range []struct {
 		nominal float64
@@ -192,6 +262,7 @@ func TestNotes(t *testing.T) {
 	}{
 		{25, "H7", ""}, {10, "cd8", ""}, {12, "cd8", noteMemory}, {50, "FG6", noteMemory}, {900, "n5", noteFine}, {900, "n6", ""},
 		{600, "K9", noteK}, {600, "k9", ""}, {500, "K8", ""},
+		{1.2, "h18", noteNothing}, {1.5, "h18", ""},
 	} {
 		if z, err := Limits(mm(tc.nominal), tc.class); err != nil || z.Note != tc.note {
 			t.Errorf("%g %s: note %q, %v, want %q", tc.nominal, tc.class, z.Note, err, tc.note)
@@ -312,4 +383,24 @@ func BenchmarkLimitsDelta(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+func FuzzLimits(f *testing.F) {
+	f.Add(0.025, "H7")
+	f.Add(-1.0, "g6")
+	f.Add(1e-9, "c11")
+	f.Add(3.15, "zc18")
+	f.Fuzz(func(t *testing.T, metres float64, class string) {
+		nominal := units.Length(metres)
+		z, err := Limits(nominal, class)
+		if err != nil {
+			if err.Error() == "" || z != (Size{}) {
+				t.Errorf("%v %q: %v with %v", nominal, class, err, z)
+			}
+			return
+		}
+		if !(z.Min <= z.Max) || !(z.Lower < z.Upper) || z.Nominal != nominal || !defined(z.Class, nominal.Millimetres()*(1-1e-12)) || z.String() == "" {
+			t.Errorf("%v %q: %v", nominal, class, z)
+		}
+	})
 }

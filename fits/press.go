@@ -351,12 +351,29 @@ func TyreAllowance(centre units.Length) (units.Length, error) {
 }
 
 // PressAllowance returns the range of interference that period practice gave a
-// shaft forced into a hub, 0.001 to 0.0025 of the diameter. On large diameters less:
-// 4 thou in all at 2 in and no more than 9 thou at 8 in.
+// shaft forced into a hub: 0.001 to 0.0025 of the diameter, and no more than 9 thou
+// in all. The error wraps units.ErrDomain for a diameter that is not more than 0, or
+// over 8 in, for which the book gives nothing.
 //
-// Source: Jones, Turning and Boring, who gives 0.0015 as the average.
-func PressAllowance(diameter units.Length) Clearance {
-	return Clearance{Min: -0.0025 * diameter, Max: -0.001 * diameter}
+// Source: Jones, Turning and Boring, who gives 0.0015 as the average, 4 thou in all
+// at 2 in and not over 9 thou at 8 in.
+func PressAllowance(diameter units.Length) (Clearance, error) {
+	if !(diameter > 0 && diameter <= 8*units.Inch+picometre) {
+		return Clearance{}, fmt.Errorf("diameter %.4g in: want more than 0 in and at most 8 in, for which the rule is: %w", diameter.Inches(), units.ErrDomain)
+	}
+	return Clearance{Min: -min(0.0025*diameter, 9*units.Thou), Max: -0.001 * diameter}, nil
+}
+
+// ShrinkAllowance returns the interference that period practice gave a ring shrunk
+// on to a wheel or shaft: 0.001 of the diameter. The error wraps units.ErrDomain for a
+// diameter that is not more than 0.
+//
+// Source: Dooley, Applied Science for Metal Workers (1919), art. 453.
+func ShrinkAllowance(diameter units.Length) (units.Length, error) {
+	if !(diameter > 0) || math.IsInf(float64(diameter), 0) {
+		return 0, fmt.Errorf("diameter %v: want more than 0 mm: %w", diameter, units.ErrDomain)
+	}
+	return 0.001 * diameter, nil
 }
 
 // PressCautions returns what to heed when parts are pressed together or apart. A

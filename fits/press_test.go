@@ -362,11 +362,34 @@ func TestPeriodAllowances(t *testing.T) {
 	if _, err := TyreAllowance(40 * units.Inch); !errors.Is(err, units.ErrDomain) {
 		t.Error(err)
 	}
-	a := PressAllowance(2 * units.Inch)
-	figures.Figure{Printed: "-0.0025", Source: "Jones, Turning and Boring, allowance per inch"}.Check(t, a.Min.Inches()/2)
-	figures.Figure{Printed: "-0.001", Source: "Jones, Turning and Boring, allowance per inch"}.Check(t, a.Max.Inches()/2)
-	if !a.Contains(-4 * units.Thou) { // 2 in: 0.004 in all told
+	const press = "Jones, Turning and Boring, allowance for forced fits"
+	a, err := PressAllowance(2 * units.Inch)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Figure{Printed: "-0.0025", Source: press}.Check(t, a.Min.Inches()/2)
+	figures.Figure{Printed: "-0.001", Source: press}.Check(t, a.Max.Inches()/2)
+	if !a.Contains(-4*units.Thou) || !a.Contains(-0.0015*2*units.Inch) { // 2 in: 0.004 in all told; 0.0015 on average
 		t.Error(a)
 	}
-	figures.Figure{Printed: "-0.068", Source: "Dooley, Applied Science for Metal Workers, art. 453, shrinkage on 68 in"}.Check(t, PressAllowance(68*units.Inch).Max.Inches())
+	if a, err = PressAllowance(8 * units.Inch); err != nil {
+		t.Fatal(err)
+	}
+	figures.Figure{Printed: "-0.009", Source: press}.Check(t, a.Min.Inches())
+	shrink, err := ShrinkAllowance(68 * units.Inch)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Figure{Printed: "0.068", Source: "Dooley, Applied Science for Metal Workers, art. 453"}.Check(t, shrink.Inches())
+	for _, bad := range []units.Length{0, -1, units.Length(math.NaN()), units.Length(math.Inf(1))} {
+		if _, err := PressAllowance(bad); !errors.Is(err, units.ErrDomain) {
+			t.Errorf("%v: %v", bad, err)
+		}
+		if _, err := ShrinkAllowance(bad); !errors.Is(err, units.ErrDomain) {
+			t.Errorf("%v: %v", bad, err)
+		}
+	}
+	if _, err := PressAllowance(9 * units.Inch); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "at most 8 in") {
+		t.Error(err)
+	}
 }
