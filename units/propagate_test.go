@@ -99,6 +99,26 @@ func TestPropagateTypes(t *testing.T) {
 	}
 }
 
+// Rounding is not taken for a bend: an uncertainty near the last place of its
+// input still goes by the straight line.
+func TestPropagateTinyUncertainty(t *testing.T) {
+	x, y, z := 1.1, 3.3, -7.7
+	for _, u := range []float64{1e-9, 1e-12, 1e-13, 1e-14, 4e-16, 1e-17, 1e-300, 5e-324} {
+		for name, f := range map[string]func() float64{
+			"a sum":         func() float64 { return x + y + z },
+			"a product":     func() float64 { return x * y * z },
+			"a sine":        func() float64 { return math.Sin(x) * math.Exp(y) / z },
+			"a cancelling":  func() float64 { return x - 1.1 + (y - 3.3) },
+			"a large value": func() float64 { return 1e5 + x*y },
+		} {
+			res, err := Propagate(f, Vary("x", &x, u), Vary("y", &y, u), Vary("z", &z, u))
+			if err != nil || res.Method != FirstOrder || !(res.Std >= 0) || res.Shift != 0 {
+				t.Errorf("%s, u %g: %v, u %g, shift %g, %v", name, u, res.Method, res.Std, res.Shift, err)
+			}
+		}
+	}
+}
+
 // The caller's variables come back whatever happens.
 func TestPropagateRestores(t *testing.T) {
 	x, y := 3*Millimetre, 7.0

@@ -17,6 +17,7 @@ type series struct {
 	h     [][]float64 // fᵢⱼ uᵢ uⱼ
 	cubic []float64   // Σⱼ fᵢⱼⱼ uᵢ uⱼ², the sum along independent directions
 	tail  float64     // largest departure of f from the series at 1.5 uᵢ
+	noise float64     // what rounding alone may make of a difference of values
 	swing []float64   // how far f goes at 1.5 uᵢ, for one uᵢ, with the sign of g
 }
 
@@ -40,6 +41,7 @@ func (m *model) expand() (*series, error) {
 		}
 		s.g[i] = s.c[i] * u
 	}
+	s.noise = p.rounding(s)
 	if err := p.bend(s); err != nil {
 		return nil, err
 	}
@@ -48,6 +50,24 @@ func (m *model) expand() (*series, error) {
 	}
 	p.depart(s)
 	return s, nil
+}
+
+// rounding is some units of the last place of the value and of what each input
+// brings to it.
+func (p *probe) rounding(s *series) float64 {
+	sum := math.Abs(s.y)
+	for i, c := range s.c {
+		sum += math.Abs(c * p.at0[i])
+	}
+	return 8 * 0x1p-52 * sum
+}
+
+// above is d, or 0 where it is no more than rounding makes.
+func (s *series) above(d float64) float64 {
+	if math.Abs(d) <= s.noise {
+		return 0
+	}
+	return d
 }
 
 // A probe evaluates a model at points about its estimates.
@@ -148,7 +168,7 @@ func (p *probe) bend(s *series) error {
 		if sums[i], err = p.sum(shift{i, d}); err != nil {
 			return err
 		}
-		s.h[i][i] = (sums[i] - 2*s.y) * (u / d) * (u / d)
+		s.h[i][i] = s.above(sums[i]-2*s.y) * (u / d) * (u / d)
 		for j := range i {
 			v := p.vars[j].dist.std()
 			if v == 0 {
@@ -159,7 +179,7 @@ func (p *probe) bend(s *series) error {
 			if err != nil {
 				return err
 			}
-			s.h[i][j] = (both - sums[i] - sums[j] + 2*s.y) / 2 * (u / d) * (v / e)
+			s.h[i][j] = s.above(both-sums[i]-sums[j]+2*s.y) / 2 * (u / d) * (v / e)
 			s.h[j][i] = s.h[i][j]
 		}
 	}
@@ -187,7 +207,7 @@ func (p *probe) twist(s *series) error {
 		if err != nil {
 			return err
 		}
-		s.cubic[i] = (up - down) / (2 * step)
+		s.cubic[i] = s.above((up-down)*step*step) / (2 * step * step * step)
 	}
 	return nil
 }
@@ -250,7 +270,7 @@ func (p *probe) depart(s *series) {
 		s.swing[i] = math.Copysign(math.Hypot(up-s.y, down-s.y)/(w*math.Sqrt2), s.g[i])
 		even := (up+down)/2 - s.y - w*w/2*s.h[i][i]
 		odd := (up-down)/2 - w*s.g[i]
-		s.tail = max(s.tail, math.Abs(even), math.Abs(odd))
+		s.tail = max(s.tail, math.Abs(s.above(even)), math.Abs(s.above(odd)))
 	}
 }
 
