@@ -70,8 +70,10 @@
 // The printed forms of the drop and of its inverse lose their figures near the dead
 // centres, where timing is read: at a thousandth of a degree the first is out in
 // the sixth figure and the second gives no number at all. The code uses half angles
-// throughout and holds 1 part in 10¹² of every value, and near the top of however
-// small a value.
+// throughout and holds 1 part in 10¹² of every value, near the top of however small
+// a value, and near the bottom as far as the angle or drop given holds it: half a
+// turn less a millionth of a degree is not a number that keeps twelve figures of the
+// millionth.
 //
 // # Where things are
 //
