@@ -85,7 +85,7 @@ func newPairSet(setup Setup, series []Series) (*dialSet, error) {
 	if err := setup.check(true); err != nil {
 		return nil, err
 	}
-	n, err := checkSeries(series)
+	n, err := setup.checkSeries(series)
 	if err != nil {
 		return nil, err
 	}

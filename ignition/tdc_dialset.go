@@ -25,7 +25,7 @@ func newDialSet(setup Setup, series []Series) (*dialSet, error) {
 	if err := setup.check(true); err != nil {
 		return nil, err
 	}
-	n, err := checkSeries(series)
+	n, err := setup.checkSeries(series)
 	if err != nil {
 		return nil, err
 	}
@@ -51,6 +51,9 @@ func newDialSet(setup Setup, series []Series) (*dialSet, error) {
 func (d *dialSet) gather() {
 	var rim []float64
 	for i, s := range d.series {
+		if len(s.Readings) == 0 {
+			continue
+		}
 		k := slices.Index(d.mountings, s.Mounting)
 		if k < 0 {
 			k = len(d.mountings)
@@ -104,11 +107,11 @@ func (d *dialSet) look(c geometry.Crank) error {
 		left, right = min(left, p.rim), max(right, p.rim)
 	}
 	width := right - left
-	best, contrary := d.scan(c, left-width/2, right+width/2, 80)
+	best, contrary := d.scan(c, left-width/2, right+width/2, 50)
 	if contrary < best/4 && best > float64(len(d.points))*d.setup.dialStd() {
 		return fmt.Errorf("the dial figures were stated to be %v, and they do the contrary on both sides of the top: want %v: %w", d.setup.Dial, other(d.setup.Dial), ErrUnsettled)
 	}
-	d.scan(c, d.tdc-width/40, d.tdc+width/40, 40)
+	d.scan(c, d.tdc-width/25, d.tdc+width/25, 20)
 	d.lookForGross(c)
 	return nil
 }

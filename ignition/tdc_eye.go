@@ -37,6 +37,11 @@ func ByEye(setup Setup, tries ...units.Length) (EyeFinding, error) {
 	if len(tries) < 2 {
 		return EyeFinding{}, fmt.Errorf("%d tries by eye: want 2 at least, to see how they scatter, and better equal readings on both sides of the top: %w", len(tries), ErrTooFew)
 	}
+	for i, figure := range tries {
+		if err := setup.checkFigure(figure); err != nil {
+			return EyeFinding{}, fmt.Errorf("try %d: %w", i+1, err)
+		}
+	}
 	band, err := setup.deadBand()
 	if err != nil {
 		return EyeFinding{}, err

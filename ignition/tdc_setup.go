@@ -204,18 +204,30 @@ type Series struct {
 	Readings []DialReading
 }
 
+// checkFigure refuses a rim figure that no rule round the rim can show.
+func (s Setup) checkFigure(figure units.Length) error {
+	if most := 10 * s.Rim.Girth(); !(figure >= -most && figure <= most) {
+		return fmt.Errorf("rim figure %v: want no more than %v, ten times round the rim: %w", figure, most, units.ErrDomain)
+	}
+	return nil
+}
+
 // checkSeries refuses series without meaning and counts their readings.
-func checkSeries(series []Series) (readings int, err error) {
-	for i, s := range series {
-		if s.Turned != Forward && s.Turned != Backward {
-			return 0, fmt.Errorf("series %s: %v: want Forward or Backward: %w", nameOf(s, i), s.Turned, units.ErrDomain)
+func (s Setup) checkSeries(series []Series) (readings int, err error) {
+	most := 10 * s.Stroke.Value
+	for i, one := range series {
+		if one.Turned != Forward && one.Turned != Backward {
+			return 0, fmt.Errorf("series %s: %v: want Forward or Backward: %w", nameOf(one, i), one.Turned, units.ErrDomain)
 		}
-		for j, r := range s.Readings {
-			if v := float64(r.Rim) + float64(r.Dial); math.IsNaN(v) || math.IsInf(v, 0) {
-				return 0, fmt.Errorf("series %s, reading %d: want finite figures: %w", nameOf(s, i), j+1, units.ErrDomain)
+		for j, r := range one.Readings {
+			if err := s.checkFigure(r.Rim); err != nil {
+				return 0, fmt.Errorf("series %s, reading %d: %w", nameOf(one, i), j+1, err)
+			}
+			if !(r.Dial >= -most && r.Dial <= most) {
+				return 0, fmt.Errorf("series %s, reading %d: dial figure %v: want no more than %v, ten strokes: %w", nameOf(one, i), j+1, r.Dial, most, units.ErrDomain)
 			}
 		}
-		readings += len(s.Readings)
+		readings += len(one.Readings)
 	}
 	return readings, nil
 }

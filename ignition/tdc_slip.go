@@ -23,7 +23,6 @@ const (
 	slipRisk  = 0.005 // of accusing a good reading, for each set
 	slipShare = 0.1   // most of the readings that may be left out
 	slipDoF   = 3     // least degrees of freedom that may judge
-	manyDoF   = 1e6   // for an uncertainty that is stated
 	slipDoubt = 2.5   // stated standard uncertainties, below which no reading is taken out on trial
 )
 
@@ -99,7 +98,7 @@ func putBack(keep []bool, slips []int, st study, fit func([]bool) (study, error)
 	for _, i := range slips {
 		spread := math.Sqrt(1 + st.leverage[i])
 		t := math.Abs(st.residual[i]) / (spread * math.Sqrt(st.sum/float64(st.dof)))
-		if !(t > largest(len(keep), st.dof) && math.Abs(st.residual[i]) > spread*largest(len(keep), manyDoF)) {
+		if st.dof < slipDoF || !(t > largest(len(keep), st.dof) && math.Abs(st.residual[i]) > spread*largestStated(len(keep))) {
 			keep[i], changed = true, true
 		}
 	}
@@ -130,14 +129,21 @@ func (st study) worst(keep []bool) (index int, off float64, out bool) {
 		}
 	}
 	t := math.Sqrt(square * float64(st.dof-1) / max(st.sum-square, 0))
-	off = math.Sqrt(square)
-	return index, off, t > largest(kept, st.dof-1) && off > largest(kept, manyDoF)
+	if off = math.Sqrt(square); !(off > largestStated(kept)) {
+		return index, off, false
+	}
+	return index, off, t > largest(kept, st.dof-1)
 }
 
 // largest is what the largest of n honest residuals, each held against the
 // scatter of the others, exceeds with the probability slipRisk at most.
 func largest(n, dof int) float64 {
 	return distuv.StudentsT{Sigma: 1, Nu: float64(dof)}.Quantile(1 - slipRisk/(2*float64(n)))
+}
+
+// largestStated is the same for residuals held against a stated uncertainty.
+func largestStated(n int) float64 {
+	return distuv.UnitNormal.Quantile(1 - slipRisk/(2*float64(n)))
 }
 
 // withoutSlips fits with the slips left out.

@@ -80,8 +80,10 @@ func Stop(setup Setup, tries ...StopPair) (StopFinding, error) {
 // stopMiddle returns the middle of two touches as a rim figure, and half their
 // distance.
 func (s Setup) stopMiddle(t StopPair) (middle units.Length, half float64, err error) {
-	if v := float64(t.Forward) + float64(t.Backward); math.IsNaN(v) || math.IsInf(v, 0) {
-		return 0, 0, fmt.Errorf("touches %v and %v: want finite figures: %w", t.Forward, t.Backward, units.ErrDomain)
+	for _, figure := range [...]units.Length{t.Forward, t.Backward} {
+		if err := s.checkFigure(figure); err != nil {
+			return 0, 0, err
+		}
 	}
 	girth, sign := float64(s.Rim.Girth()), s.Figures.sign()
 	width := math.Mod(sign*float64(t.Backward-t.Forward), girth)

@@ -33,7 +33,7 @@ func TestCoverageOfBisection(t *testing.T) {
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			var c coverage
-			forSeeds(t, 300, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, 150, func(t *testing.T, rng *rand.Rand, seed int) {
 				s := demoSetup()
 				e := drawn(rng, s)
 				tc.change(&s, e)
@@ -56,7 +56,7 @@ func TestCoverageOfStop(t *testing.T) {
 	}{{"one try", 1, 1}, {"five tries", 5, 1}, {"five tries, nothing stated", 5, 0}, {"eight tries, half stated", 8, 0.5}} {
 		t.Run(tc.name, func(t *testing.T) {
 			var c coverage
-			forSeeds(t, 2000, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, 1000, func(t *testing.T, rng *rand.Rand, seed int) {
 				s := demoSetup()
 				e := drawn(rng, s)
 				s.SettingStd *= units.Length(tc.stated)
@@ -147,7 +147,7 @@ func TestBisectionOneWayIsLate(t *testing.T) {
 			back[len(around)-1-i] = f
 		}
 		var forward, backward, both float64
-		const n = 400
+		const n = 200
 		forSeeds(t, n, func(t *testing.T, rng *rand.Rand, seed int) {
 			a, b := e.series(rng, "A", ignition.Forward, around...), e.series(rng, "B", ignition.Backward, back...)
 			position := func(series ...ignition.Series) float64 {
@@ -253,7 +253,7 @@ func TestStopRefusals(t *testing.T) {
 		{"one try, nothing stated", func(s *ignition.Setup) { s.SettingStd = 0 }, demoStop()[:1], ignition.ErrTooFew, "1 tries"},
 		{"changed over", nil, []ignition.StopPair{{Forward: 292 * mm, Backward: 54 * mm}}, ignition.ErrUnsettled, "try 1: touches 292 mm forward and 54 mm backward, figures rising"},
 		{"figures the other way", func(s *ignition.Setup) { s.Figures = ignition.Falling }, demoStop(), ignition.ErrUnsettled, "changed over"},
-		{"not a number", nil, []ignition.StopPair{{Forward: units.Length(math.NaN()), Backward: 54 * mm}}, units.ErrDomain, "want finite figures"},
+		{"not a number", nil, []ignition.StopPair{{Forward: units.Length(math.NaN()), Backward: 54 * mm}}, units.ErrDomain, "rim figure NaN mm: want no more than"},
 		{"no rim", func(s *ignition.Setup) { s.Rim = ignition.Rim{} }, demoStop(), units.ErrDomain, "rim"},
 		{"offset without a crank", func(s *ignition.Setup) { s.Stroke.Value = 0 }, demoStop(), units.ErrDomain, "stroke"},
 	} {
@@ -450,7 +450,7 @@ func TestPlanIsKept(t *testing.T) {
 	e := simulated{crank: crank, rim: s.Rim, tdc: 173 * units.Millimetre, setting: s.SettingStd, reading: 0.0095 * units.Millimetre}
 	s.SlackKnown = true
 	half, squares, n := inMM(p.Rim), 0.0, 0
-	forSeeds(t, 400, func(t *testing.T, rng *rand.Rand, seed int) {
+	forSeeds(t, 200, func(t *testing.T, rng *rand.Rand, seed int) {
 		var series []ignition.Series
 		for range 4 {
 			series = append(series, e.series(rng, "", ignition.Forward, 173-half, 173+half-3, 173+half+3))
