@@ -46,6 +46,23 @@ func (t Thread) EngagementWith(stud, bore units.Length, full FullThread) (float6
 	return float64((stud - bore) / (2 * t.FullDepth(full))), nil
 }
 
+// Joint returns the joint of a stud, measured over its crests, in the worn hole,
+// to ask what it will bear before it strips: see Joint.Loads. All else is taken
+// at basic size and the metal as sound, so the answer is the most that can be
+// hoped for; a hole that has torn once is weaker. The error wraps
+// units.ErrDomain for a stud that the hole no longer holds.
+func (h WornHole) Joint(t Thread, stud units.Length) (Joint, error) {
+	if err := h.check(t); err != nil {
+		return Joint{}, err
+	}
+	if !(stud > h.Bore) || math.IsInf(float64(stud), 0) {
+		return Joint{}, fmt.Errorf("stud %v in a hole of %v: want a stud that is larger: %w", stud, h.Bore, units.ErrDomain)
+	}
+	bolt, nut := t.BasicLimits(Bolt), t.BasicLimits(Nut)
+	bolt.Major, nut.Minor = Range{stud, stud}, Range{h.Bore, h.Bore}
+	return NewJoint(bolt, nut)
+}
+
 // EdgeWall returns the metal that is left between a thread of the given major
 // diameter and an edge, when the metal was measured from a bore on the same
 // centre:

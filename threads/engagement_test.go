@@ -29,6 +29,37 @@ func TestEngagementLeftInATornHole(t *testing.T) {
 	}
 }
 
+// The bolt shears at the bore, so a worn bore costs it: half of its thread is
+// pitch/2 wide at the effective diameter and less above it.
+func TestJointInATornHole(t *testing.T) {
+	th := mustFind(t, "3/8 BSF")
+	stud := 0.3712 * units.Inch
+	worn, err := tornHole.Joint(th, stud)
+	if err != nil {
+		t.Fatal(err)
+	}
+	sound, err := WornHole{Bore: th.Minor()}.Joint(th, stud)
+	if err != nil {
+		t.Fatal(err)
+	}
+	figures.Near(t, "bolt's thread, mm²", worn.BoltShearArea(tornHole.Deep).SquareMillimetres(),
+		math.Pi*8.7376*20.32/1.27*(0.635+0.5205670*(8.7118-8.7376)), 0.1)
+	if !(worn.BoltShearArea(tornHole.Deep) < sound.BoltShearArea(tornHole.Deep)) {
+		t.Error("a worn bore costs the stud nothing")
+	}
+	loads, err := worn.Loads(tornHole.Deep, 400*units.Megapascal, 160*units.Megapascal)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, what := loads.Least(); !(loads.NutStrips > 0) || what == "" {
+		t.Errorf("%+v", loads)
+	}
+	_, err = tornHole.Joint(th, 0.34*units.Inch)
+	wantError(t, err, units.ErrDomain, "stud 8.636 mm", "hole of 8.7376 mm")
+	_, err = WornHole{}.Joint(th, stud)
+	wantError(t, err, units.ErrDomain, "bore 0 mm")
+}
+
 func TestEdgeWall(t *testing.T) {
 	// 0.25 in from the bore of 0.344; a 7/16 thread reaches 0.04675 further.
 	figures.Near(t, "in", EdgeWall(0.25*units.Inch, 0.344*units.Inch, 0.4375*units.Inch).Inches(), 0.20325, 1e-12)

@@ -58,6 +58,29 @@ func ExampleWornHole() {
 	// Output: length of thread -1000 mm: want 0 mm or more: outside the domain
 }
 
+// What the torn hole would bear at best, of steel in aluminium. If the stud still
+// pulls out, the metal is not sound, and no sum will mend it.
+func ExampleWornHole_Joint() {
+	th, err := threads.Find("3/8 BSF")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	hole := threads.WornHole{Bore: 0.344 * units.Inch, Deep: 0.8 * units.Inch}
+	j, err := hole.Joint(th, 0.3712*units.Inch)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	loads, err := j.Loads(hole.Deep, 400*units.Megapascal, 160*units.Megapascal)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("stud breaks at %.0f kN, sound aluminium strips at %.0f kN\n", loads.Breaks.Newtons()/1000, loads.NutStrips.Newtons()/1000)
+	// Output: stud breaks at 22 kN, sound aluminium strips at 38 kN
+}
+
 func ExampleRepair() {
 	th, err := threads.Find("M8")
 	if err != nil {

@@ -7,9 +7,8 @@ type clearanceRow struct {
 }
 
 // British Standard metric bolt and screw clearance holes, BS 4186:1967
-// (Machinery's Handbook, 31st ed., p. 2173, Table 8). Millimetres. ISO 273:1979
-// has 13.5, 15.5 and 17.5 for medium and 14.5, 16.5 and 18.5 for free from 12
-// to 16 mm, and ends free at 52, 54 and 62 for 45, 48 and 52 mm.
+// (Machinery's Handbook, 31st ed., p. 2173, Table 8). Millimetres. ISO 273
+// has half a millimetre less for medium and free at 12, 14 and 16 mm.
 var metricClearance = [...]clearanceRow{
 	{1.6, 1.7, 1.8, 2.0},
 	{2.0, 2.2, 2.4, 2.6},
