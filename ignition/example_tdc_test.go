@@ -202,7 +202,7 @@ func ExampleBisect() {
 	fmt.Printf("both ways: %v\n", both.Position)
 	fmt.Printf("turning forward only: %.1f, late by what the slack makes\n", forward.Position.Value)
 	// Output:
-	// both ways: 173.26 mm (u 0.09 mm)
+	// both ways: 173.27 mm (u 0.09 mm)
 	// turning forward only: 173.9 mm, late by what the slack makes
 }
 
@@ -446,7 +446,7 @@ func ExampleBisection() {
 		return
 	}
 	fmt.Printf("%d pairs, slack %v\n", len(b.Pairs), b.Slack)
-	// Output: 8 pairs, slack 0.134 mm (u 0.018 mm)
+	// Output: 8 pairs, slack 0.133 mm (u 0.018 mm)
 }
 
 func ExamplePair() {
