@@ -416,3 +416,82 @@ func TestGauges(t *testing.T) {
 		}
 	}
 }
+
+// BS 84 worked by hand for 1/2-12 BSW: T = 0.0051521 in, √p = 0.2886751.
+func TestWhitworthLimitsByHand(t *testing.T) {
+	const source = "BS 84:1956 formulas, from memory, worked by hand"
+	check := func(what, printed string, got units.Length) {
+		t.Helper()
+		figures.Figure{Printed: printed, Source: source}.Check(t, got.Inches())
+	}
+	half := mustFind(t, "1/2 BSW")
+	for _, r := range []struct{ class, allowance, major, effective, minor string }{
+		{"close", "0.000000", "0.006321", "0.003435", "0.007188"},
+		{"medium", "0.001546", "0.008039", "0.005152", "0.010926"},
+		{"free", "0.001546", "0.010615", "0.007728", "0.013502"},
+	} {
+		l, err := half.BoltLimits(r.class)
+		if err != nil {
+			t.Fatal(err)
+		}
+		check("allowance", r.allowance, half.Major()-l.Major.Max)
+		check("allowance", r.allowance, half.Effective()-l.Effective.Max)
+		check("allowance", r.allowance, half.Minor()-l.Minor.Max)
+		check("major", r.major, l.Major.Width())
+		check("effective", r.effective, l.Effective.Width())
+		check("minor", r.minor, l.Minor.Width())
+	}
+	for _, r := range []struct{ thread, class, effective, minor string }{
+		{"1/2 BSW", "close", "0.003435", "0.023667"}, {"1/2 BSW", "medium", "0.005152", "0.023667"},
+		{"1/2 BSW", "normal", "0.007728", "0.023667"},
+		{"1/4 BSF", "medium", "", "0.011692"}, {"3/16 BSW", "medium", "", "0.013333"}, {"5/16 BSF", "medium", "", "0.014091"},
+	} {
+		l, err := mustFind(t, r.thread).NutLimits(r.class)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if r.effective != "" {
+			check("effective", r.effective, l.Effective.Width())
+		}
+		check("minor", r.minor, l.Minor.Width())
+	}
+	// Under 1/4 in the allowance is that of 1/4 in, over 3/4 in there is none.
+	for _, r := range []struct{ thread, allowance string }{{"3/16 BSW", "0.001163"}, {"3/4 BSW", "0.001799"}, {"13/16 BSW", "0.000000"}} {
+		th := mustFind(t, r.thread)
+		l, err := th.BoltLimits("medium")
+		if err != nil {
+			t.Fatal(err)
+		}
+		check("allowance", r.allowance, th.Major()-l.Major.Max)
+	}
+	small, err := New(WhitworthForm, units.Inch/8, units.Inch/40)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := small.BoltLimits("free"); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "this is neither") {
+		t.Error(err)
+	}
+	if _, err := small.BoltLimits("close"); err != nil {
+		t.Error(err)
+	}
+}
+
+// 1/4-20 UNC in the loose classes: ASME B1.1, table of limits of size, from memory.
+func TestLooseUnifiedClasses(t *testing.T) {
+	const source = "ASME B1.1, limits of 1/4-20 UNC 1A and 1B, from memory"
+	th := mustFind(t, "1/4-20 UNC")
+	bolt, err1 := th.BoltLimits("1A")
+	nut, err2 := th.NutLimits("1B")
+	if err := errors.Join(err1, err2); err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range []struct {
+		printed string
+		got     units.Length
+	}{
+		{"0.2489", bolt.Major.Max}, {"0.2367", bolt.Major.Min}, {"0.2164", bolt.Effective.Max}, {"0.2108", bolt.Effective.Min},
+		{"0.2175", nut.Effective.Min}, {"0.2248", nut.Effective.Max}, {"0.1960", nut.Minor.Min}, {"0.2070", nut.Minor.Max},
+	} {
+		figures.Figure{Printed: r.printed, Source: source}.Check(t, r.got.Inches())
+	}
+}
