@@ -67,6 +67,14 @@ func (c Clearance) Contains(x units.Length) bool {
 	return c.Min-picometre <= x && x <= c.Max+picometre
 }
 
+// check refuses a range that is none.
+func (c Clearance) check() error {
+	if !(c.Min <= c.Max) || math.IsInf(float64(c.Min), 0) || math.IsInf(float64(c.Max), 0) {
+		return fmt.Errorf("clearance from %v to %v: want the lesser first, interference negative: %w", c.Min, c.Max, units.ErrDomain)
+	}
+	return nil
+}
+
 // A Mating is a hole and a shaft of one nominal size.
 type Mating struct {
 	Hole, Shaft Size
@@ -198,7 +206,11 @@ func (m Mating) InterferingIfNormal(sigmas float64) (float64, error) {
 		return 0, fmt.Errorf("limits at %g standard deviations: want more than 0: %w", sigmas, units.ErrDomain)
 	}
 	sigma := math.Hypot(float64(m.Hole.Tolerance()), float64(m.Shaft.Tolerance())) / (2 * sigmas)
-	return normalBelow(-float64(m.Clearance().Mean()) / sigma), nil
+	mean := float64(m.Clearance().Mean())
+	if sigma == 0 && mean == 0 { // no tolerance, no clearance: it just goes in
+		return 0, nil
+	}
+	return normalBelow(-mean / sigma), nil
 }
 
 // normalBelow is Φ, the share of a standard normal distribution below z.

@@ -129,6 +129,9 @@ func TestInterferingShare(t *testing.T) {
 	m = Mating{Hole: Size{Lower: mm(-0.03 + 0.01), Upper: mm(0.03 + 0.01)}, Shaft: Size{}}
 	got, _ := m.InterferingIfNormal(3)
 	figures.Figure{Printed: "0.1587", Source: "standard normal table, area below -1"}.Check(t, got)
+	if share, err := (Mating{}).InterferingIfNormal(3); err != nil || share != 0 {
+		t.Errorf("no tolerance: %g, %v", share, err)
+	}
 	for _, bad := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		if _, err := m.InterferingIfNormal(bad); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "more than 0") {
 			t.Errorf("%g: %v", bad, err)

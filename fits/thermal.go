@@ -68,7 +68,7 @@ func (p Pair) Clearance() units.Length { return p.hole - p.shaft }
 //
 //	Th = 20 °C + (d (1 + αs (Ts − 20 °C)) + e − D)/(αh D)
 //
-// The error wraps units.ErrDomain for an easing below 0, and for a temperature that
+// It is 20 °C where no warming is wanted. The error wraps units.ErrDomain for an easing below 0, and for a temperature that
 // nobody can or should give a part, above 600 °C; what the material stands is usually
 // far below, see HeatLimits.
 func (p Pair) HeatHole(shaft units.Temperature, easing units.Length) (units.Temperature, error) {
@@ -80,13 +80,13 @@ func (p Pair) HeatHole(shaft units.Temperature, easing units.Length) (units.Temp
 	if !(t <= units.Celsius(600)) {
 		return 0, fmt.Errorf("the hole would want %.0f °C: want less interference, or the shaft chilled: %w", t.Celsius(), units.ErrDomain)
 	}
-	return max(t, min(shaft, ReferenceTemperature())), nil
+	return max(t, ReferenceTemperature()), nil
 }
 
 // ChillShaft returns the temperature the shaft must have to go into the hole, which
-// stands at its own temperature, with the easing wanted. The error wraps
-// units.ErrDomain for an easing below 0, and for a temperature below −196 °C, which
-// is liquid nitrogen; dry ice gives −78 °C.
+// stands at its own temperature, with the easing wanted; 20 °C where no chilling is
+// wanted. The error wraps units.ErrDomain for an easing below 0, and for a temperature
+// below −196 °C, which is liquid nitrogen; dry ice gives −78 °C.
 func (p Pair) ChillShaft(hole units.Temperature, easing units.Length) (units.Temperature, error) {
 	if err := checkEasing(easing); err != nil {
 		return 0, err
@@ -96,7 +96,7 @@ func (p Pair) ChillShaft(hole units.Temperature, easing units.Length) (units.Tem
 	if !(t >= units.Celsius(-196)) {
 		return 0, fmt.Errorf("the shaft would want %.0f °C: want less interference, or the hole heated: %w", t.Celsius(), units.ErrDomain)
 	}
-	return min(t, max(hole, ReferenceTemperature())), nil
+	return min(t, ReferenceTemperature()), nil
 }
 
 func checkEasing(easing units.Length) error {
