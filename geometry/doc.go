@@ -80,8 +80,8 @@
 //   - Crank: drop, its inverse, velocity, acceleration, rod angle, sweep, dwell.
 //   - StrokeOnly: the same with the rod not known, and what that costs.
 //   - TwoTerm: the textbook series and how far it is out.
-//   - Cylinder, Compression: volumes and ratios; FitLeak, BuretteClearance, Chamber
-//     and Squish for the clearance.
+//   - Cylinder, Compression: volumes and ratios; FitLeak, BuretteClearance, Chamber,
+//     Hole and Squish for the clearance.
 //   - Barrel, PortEvent, Window, PortArea: ports worked by the piston.
 //   - InletSpeeds: gas in the inlet bore, counted four ways.
 //   - PlugHole, DomedGauge: a dial gauge in a hole that leans.

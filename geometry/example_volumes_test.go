@@ -280,6 +280,17 @@ func ExampleChamber() {
 	// Output: 55.5 cm³
 }
 
+// A plug hole, by the effective diameter of its thread.
+func ExampleHole() {
+	v, err := geometry.Hole{Diameter: 17.03 * units.Millimetre, Depth: 12.5 * units.Millimetre}.Volume()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%.2f cm³\n", v.CubicCentimetres())
+	// Output: 2.85 cm³
+}
+
 func ExampleSquish() {
 	v, err := geometry.Squish{
 		Bore: 70 * units.Millimetre,

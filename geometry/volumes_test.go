@@ -244,6 +244,41 @@ func TestSquish(t *testing.T) {
 	refuses(t, err, "squish of bore 50 mm, bowl 51 mm, gap 1 mm: want a bowl no wider than the bore and none less than 0")
 }
 
+func TestHole(t *testing.T) {
+	v := must[units.Volume](t)(Hole{Diameter: 20 * mm, Depth: 14 * mm}.Volume())
+	figures.Near(t, "hole, cm³", v.CubicCentimetres(), math.Pi*1.4, 1e-14)
+	_, err := Hole{Diameter: 20 * mm, Depth: -mm}.Volume()
+	refuses(t, err, "hole of diameter 20 mm and depth -1 mm: want neither less than 0 mm")
+
+	// A threaded hole by its effective diameter, against the sum along one pitch of
+	// a vee of height H cut off at its roots and crests: by H/8 and H/4 as in a
+	// metric nut, by H/6 both as in Whitworth's (without the rounding).
+	const pitch, effective = 1.5, 20.0
+	for _, tc := range []struct {
+		name         string
+		angle        float64 // of the thread, degrees
+		root, crest  float64 // of the height
+		within, miss float64 // by the effective diameter, and at least by the crest diameter
+	}{
+		{"metric", 60, 1.0 / 8, 1.0 / 4, 0.01, 0.05},
+		{"Whitworth", 55, 1.0 / 6, 1.0 / 6, 0.002, 0.05},
+	} {
+		h := pitch / 2 / math.Tan(tc.angle*math.Pi/360)
+		const n = 10000
+		var square float64
+		for i := range n {
+			y := min(max((float64(i)+0.5)/n, tc.crest), 1-tc.root) * h // out from the sharp crest
+			d := effective + 2*(y-h/2)
+			square += d * d / n
+		}
+		crest := effective - 2*(0.5-tc.crest)*h
+		figures.Near(t, tc.name+": volume by the effective diameter", effective*effective/square, 1, tc.within)
+		if short := 1 - crest*crest/square; !(short > tc.miss) {
+			t.Errorf("%s: the crest diameter is %.1f %% short in the volume, want more than %.0f %%", tc.name, 100*short, 100*tc.miss)
+		}
+	}
+}
+
 func TestRodOverPins(t *testing.T) {
 	l := must[units.Length](t)(RodOverPins{Over: 150 * mm, GudgeonPin: 16 * mm, Crankpin: 30 * mm}.Centres())
 	figures.Near(t, "rod, mm", l.Millimetres(), 127, 1e-12)
