@@ -122,30 +122,115 @@ func (g Grade) row() (materialRow, bool) {
 
 // gradeRows brings together what the tables keep of each grade.
 var gradeRows = [...]materialRow{
-	{grade: MusicWireA228, name: "music wire A228", family: PatentedDrawn, strength: inchList("ASTM A228, as reproduced in a wire maker's data sheet", musicWireA228[:]), moduli: musicWireModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: HardDrawnA227ClassI, name: "hard-drawn A227 class I", family: PatentedDrawn, strength: inchList("ASTM A227 Class I, as reproduced in a wire maker's data sheet", hardDrawnA227I[:]), moduli: hardDrawnModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: HardDrawnA227ClassII, name: "hard-drawn A227 class II", family: PatentedDrawn, strength: inchList("ASTM A227 Class II, as reproduced in a wire maker's data sheet", hardDrawnA227II[:]), moduli: hardDrawnModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: OilTemperedA229ClassI, name: "oil-tempered A229 class I", family: HardenedTempered, strength: inchList("ASTM A229 Class I, as reproduced in a wire maker's data sheet", oilTemperedA229I[:]), moduli: oilTemperedModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: OilTemperedA229ClassII, name: "oil-tempered A229 class II", family: HardenedTempered, strength: inchList("ASTM A229 Class II, as reproduced in a wire maker's data sheet", oilTemperedA229II[:]), moduli: oilTemperedModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: OilTemperedA230, name: "valve spring wire A230", family: HardenedTempered, density: steelDensity},
-	{grade: ChromeVanadiumA232, name: "chrome-vanadium A232", family: HardenedTempered, moduli: chromeVanadiumModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: ChromeSiliconA401, name: "chrome-silicon A401", family: HardenedTempered, moduli: chromeSiliconModuli[:], moduliSource: tableShigley, density: steelDensity},
-	{grade: Stainless302A313, name: "stainless 302 A313", family: Austenitic, moduli: stainless302Moduli[:], moduliSource: tableShigley},
-	{grade: Stainless431, name: "stainless 431"},
-	{grade: Stainless420, name: "stainless 420"},
-	{grade: PhosphorBronzeB159, name: "phosphor bronze B159", family: NonFerrous, moduli: phosphorBronzeModuli[:], moduliSource: tableShigley},
-	{grade: PatentedSL, name: "patented EN 10270-1 SL", family: PatentedDrawn, moduli: patentedModuli[:], moduliSource: tableKlein, density: steelDensity},
-	{grade: PatentedSM, name: "patented EN 10270-1 SM", family: PatentedDrawn, strength: mmList("EN 10270-1 SM, as reproduced by a spring maker, a wire maker and a stockist", patentedSM[:]), moduli: patentedModuli[:], moduliSource: tableKlein, density: steelDensity},
-	{grade: PatentedDH, name: "patented EN 10270-1 DH", family: PatentedDrawn, strength: mmList("EN 10270-1 DH, as reproduced by a wire maker and a stockist", patentedDH[:]), moduli: patentedModuli[:], moduliSource: tableKlein, density: steelDensity},
-	{grade: StainlessNS, name: "stainless EN 10270-3 NS", family: Austenitic, strength: mmRanges("EN 10270-3, as reproduced in a steel stockist's table", 0, stainlessNS[:]), moduli: stainless302Moduli[:], moduliSource: tableShigley + ", for 302, which is the same kind of steel"},
-	{grade: PatentedIS4454Grade1, name: "patented IS 4454 grade 1", family: PatentedDrawn, strength: indian(1), moduli: patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity},
-	{grade: PatentedIS4454Grade2, name: "patented IS 4454 grade 2", family: PatentedDrawn, strength: indian(2), moduli: patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity},
-	{grade: PatentedIS4454Grade3, name: "patented IS 4454 grade 3", family: PatentedDrawn, strength: indian(3), moduli: patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity},
-	{grade: PatentedIS4454Grade4, name: "patented IS 4454 grade 4", family: PatentedDrawn, strength: indian(4), moduli: patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity},
-	{grade: StripC67S, name: "strip C67S", family: HardenedTempered, strength: strengthSource{kind: strip, strip: "C67S"}, moduli: patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity},
-	{grade: StripC75S, name: "strip C75S", family: HardenedTempered, strength: strengthSource{kind: strip, strip: "C75S"}, moduli: patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity},
-	{grade: StripC100S, name: "strip C100S", family: HardenedTempered, strength: strengthSource{kind: strip, strip: "C100S"}, moduli: patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity},
-	{grade: StripC67STypical, name: "strip C67S typical", family: HardenedTempered, strength: strengthSource{kind: hardness}, moduli: patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity},
+	{
+		grade: MusicWireA228, name: "music wire A228", family: PatentedDrawn,
+		strength: inchList("ASTM A228, as reproduced in a wire maker's data sheet", musicWireA228[:]),
+		moduli:   musicWireModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: HardDrawnA227ClassI, name: "hard-drawn A227 class I", family: PatentedDrawn,
+		strength: inchList("ASTM A227 Class I, as reproduced in a wire maker's data sheet", hardDrawnA227I[:]),
+		moduli:   hardDrawnModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: HardDrawnA227ClassII, name: "hard-drawn A227 class II", family: PatentedDrawn,
+		strength: inchList("ASTM A227 Class II, as reproduced in a wire maker's data sheet", hardDrawnA227II[:]),
+		moduli:   hardDrawnModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: OilTemperedA229ClassI, name: "oil-tempered A229 class I", family: HardenedTempered,
+		strength: inchList("ASTM A229 Class I, as reproduced in a wire maker's data sheet", oilTemperedA229I[:]),
+		moduli:   oilTemperedModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: OilTemperedA229ClassII, name: "oil-tempered A229 class II", family: HardenedTempered,
+		strength: inchList("ASTM A229 Class II, as reproduced in a wire maker's data sheet", oilTemperedA229II[:]),
+		moduli:   oilTemperedModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: OilTemperedA230, name: "valve spring wire A230", family: HardenedTempered, density: steelDensity,
+	},
+	{
+		grade: ChromeVanadiumA232, name: "chrome-vanadium A232", family: HardenedTempered,
+		moduli: chromeVanadiumModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: ChromeSiliconA401, name: "chrome-silicon A401", family: HardenedTempered,
+		moduli: chromeSiliconModuli[:], moduliSource: tableShigley, density: steelDensity,
+	},
+	{
+		grade: Stainless302A313, name: "stainless 302 A313", family: Austenitic,
+		moduli: stainless302Moduli[:], moduliSource: tableShigley,
+	},
+	{
+		grade: Stainless431, name: "stainless 431",
+	},
+	{
+		grade: Stainless420, name: "stainless 420",
+	},
+	{
+		grade: PhosphorBronzeB159, name: "phosphor bronze B159", family: NonFerrous,
+		moduli: phosphorBronzeModuli[:], moduliSource: tableShigley,
+	},
+	{
+		grade: PatentedSL, name: "patented EN 10270-1 SL", family: PatentedDrawn,
+		moduli: patentedModuli[:], moduliSource: tableKlein, density: steelDensity,
+	},
+	{
+		grade: PatentedSM, name: "patented EN 10270-1 SM", family: PatentedDrawn,
+		strength: mmList("EN 10270-1 SM, as reproduced by a spring maker, a wire maker and a stockist", patentedSM[:]),
+		moduli:   patentedModuli[:], moduliSource: tableKlein, density: steelDensity,
+	},
+	{
+		grade: PatentedDH, name: "patented EN 10270-1 DH", family: PatentedDrawn,
+		strength: mmList("EN 10270-1 DH, as reproduced by a wire maker and a stockist", patentedDH[:]),
+		moduli:   patentedModuli[:], moduliSource: tableKlein, density: steelDensity,
+	},
+	{
+		grade: StainlessNS, name: "stainless EN 10270-3 NS", family: Austenitic,
+		strength: mmRanges("EN 10270-3, as reproduced in a steel stockist's table", 0, stainlessNS[:]),
+		moduli:   stainless302Moduli[:], moduliSource: tableShigley + ", for 302, which is the same kind of steel",
+	},
+	{
+		grade: PatentedIS4454Grade1, name: "patented IS 4454 grade 1", family: PatentedDrawn,
+		strength: indian(1),
+		moduli:   patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity,
+	},
+	{
+		grade: PatentedIS4454Grade2, name: "patented IS 4454 grade 2", family: PatentedDrawn,
+		strength: indian(2),
+		moduli:   patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity,
+	},
+	{
+		grade: PatentedIS4454Grade3, name: "patented IS 4454 grade 3", family: PatentedDrawn,
+		strength: indian(3),
+		moduli:   patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity,
+	},
+	{
+		grade: PatentedIS4454Grade4, name: "patented IS 4454 grade 4", family: PatentedDrawn,
+		strength: indian(4),
+		moduli:   patentedIS4454Moduli[:], moduliSource: tableBhandari, density: steelDensity,
+	},
+	{
+		grade: StripC67S, name: "strip C67S", family: HardenedTempered,
+		strength: strengthSource{kind: strip, strip: "C67S"},
+		moduli:   patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity,
+	},
+	{
+		grade: StripC75S, name: "strip C75S", family: HardenedTempered,
+		strength: strengthSource{kind: strip, strip: "C75S"},
+		moduli:   patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity,
+	},
+	{
+		grade: StripC100S, name: "strip C100S", family: HardenedTempered,
+		strength: strengthSource{kind: strip, strip: "C100S"},
+		moduli:   patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity,
+	},
+	{
+		grade: StripC67STypical, name: "strip C67S typical", family: HardenedTempered,
+		strength: strengthSource{kind: hardness},
+		moduli:   patentedModuli[:], moduliSource: tableKlein + ", for wire", density: steelDensity,
+	},
 }
 
 const (

@@ -89,6 +89,65 @@ func TestLongThinTorsion(t *testing.T) {
 	figures.Near(t, "stress", float64(sp.Stress(1)), 6/(0.01*1e-6), 1e-3)
 }
 
+// TestBodyWithAGap: coils wound with a gap keep their length until they touch, and then
+// grow by the wire a turn.
+func TestBodyWithAGap(t *testing.T) {
+	spec := springs.TorsionSpec{Wire: wire(t, 2*mm), MeanDiameter: 20 * mm, BodyTurns: 6, Pitch: 2.4 * mm, Material: springs.MusicWireA228.Material()}
+	s := torsion(t, spec)
+	figures.Near(t, "free length, mm", s.BodyLength(0).Millimetres(), 2.4*6+2, 1e-12)
+	figures.Near(t, "gap, mm", s.CoilGap(0).Millimetres(), 0.4, 1e-12)
+	figures.Near(t, "after half a turn, mm", s.BodyLength(0.5*units.Turn).Millimetres(), 2.4*6+2, 1e-12)
+	figures.Near(t, "gap, mm", s.CoilGap(0.5*units.Turn).Millimetres(), 2.4*6/6.5-2, 1e-12)
+	touch := 2.4*6/2.0 - 6 // turns at which they touch
+	figures.Near(t, "gap at the touch, mm", s.CoilGap(units.Angle(touch)*units.Turn).Millimetres(), 0, 1e-12)
+	figures.Near(t, "length after two turns, mm", s.BodyLength(2*units.Turn).Millimetres(), 9*2, 1e-12)
+	figures.Near(t, "wire, mm", s.WireLength().Millimetres(), math.Hypot(math.Pi*20*6, 2.4*6), 1e-9)
+	spec.Pitch = 0
+	spec.Legs = [2]units.Length{30 * mm, 10 * mm}
+	close := torsion(t, spec)
+	figures.Near(t, "gap of coils that touch", float64(close.CoilGap(1)), 0, 0)
+	figures.Near(t, "wire with legs, mm", close.WireLength().Millimetres(), math.Hypot(math.Pi*20*6, 12)+40, 1e-9)
+	// the root is π D N_b within half a per cent for an index of 4 and up
+	figures.Near(t, "wire, roughly", (close.WireLength().Millimetres()-40)/(math.Pi*20*6), 1, 0.005)
+	m, err := close.Mass()
+	ok(t, err)
+	figures.Near(t, "mass, g", m.Grams(), 7.85e-3*math.Pi*close.WireLength().Millimetres(), 1e-9)
+	free, err := close.SurgeSpeed(false)
+	ok(t, err)
+	held, err := close.SurgeSpeed(true)
+	ok(t, err)
+	figures.Near(t, "held over free", float64(held/free), 2, 1e-12)
+	least, most := close.Mandrel()
+	if !(least < most && most < close.InsideDiameter(0)) {
+		t.Errorf("mandrel %v to %v for a bore of %v", least, most, close.InsideDiameter(0))
+	}
+	figures.Near(t, "pin", float64(close.PinFor(1)/close.InsideDiameter(1)), 0.9, 1e-12)
+	_, err = torsion(t, springs.TorsionSpec{Wire: wire(t, 1*mm), MeanDiameter: 10 * mm, BodyTurns: 6, Material: springs.PhosphorBronzeB159.Material()}).Mass()
+	refused(t, err, "no density")
+}
+
+// TestTorsionSurge: the body as a shaft of equal stiffness and inertia, one end held, the
+// other free: a quarter wave. With many lumps and springs the lowest frequency comes to it.
+func TestTorsionSurge(t *testing.T) {
+	s := torsion(t, springs.TorsionSpec{Wire: wire(t, 2*mm), MeanDiameter: 20 * mm, BodyTurns: 10, Material: springs.PatentedSM.Material()})
+	m, err := s.Mass()
+	ok(t, err)
+	f, err := s.SurgeSpeed(false)
+	ok(t, err)
+	const lumps = 200
+	j := float64(m) * 1e-4 / lumps // m D²/4 shared out
+	k := float64(s.Rate()) * lumps
+	// Rayleigh with the shape sin(π x/2l), which is the exact one
+	top, bottom := 0.0, 0.0
+	shape := func(i float64) float64 { return math.Sin(math.Pi / 2 * i / lumps) }
+	for i := range lumps {
+		d := shape(float64(i+1)) - shape(float64(i))
+		mid := shape(float64(i) + 0.5)
+		top, bottom = top+k*d*d, bottom+j*mid*mid
+	}
+	figures.Near(t, "hertz", f.RevolutionsPerSecond(), math.Sqrt(top/bottom)/(2*math.Pi), 2e-3*f.RevolutionsPerSecond())
+}
+
 // TestOpenHookIsABeam: a hook of great radius has the stress of a straight bar in
 // bending and tension.
 func TestOpenHookIsABeam(t *testing.T) {

@@ -17,9 +17,9 @@ type Strength struct {
 // String writes the band: "1490 MPa to 1650 MPa".
 func (s Strength) String() string {
 	if s.Most == 0 {
-		return fmt.Sprintf("%v or more", s.Least)
+		return fmt.Sprintf("%.0f MPa or more", s.Least.Megapascals())
 	}
-	return fmt.Sprintf("%v to %v", s.Least, s.Most)
+	return fmt.Sprintf("%.0f MPa to %.0f MPa", s.Least.Megapascals(), s.Most.Megapascals())
 }
 
 // most returns the upper end, or the lower one where there is none.
