@@ -96,7 +96,7 @@ func newModel(r Readings) model {
 }
 
 // far is how many standard deviations off a reading is no longer looked at.
-const far = 7
+const far = 6
 
 // window returns the basic crest diameters that the reading can be of.
 func (m *model) window(part Part) (from, to float64) {
@@ -117,19 +117,17 @@ func (m *model) window(part Part) (from, to float64) {
 }
 
 // likelihood returns how likely the readings are of a part made to thread k,
-// as the product of a density for each. The quick and decisive come first.
+// as the product of a density for each.
 func (m *model) likelihood(k *known) float64 {
 	if m.taper == Parallel && k.taper || m.taper == Tapered && !k.taper {
 		return 0
 	}
-	p := 1.
-	if m.pitch.std != 0 {
-		p *= m.pitch.normal(k.pitch)
+	z := m.pitch.squares(k.pitch) + m.angle.squares(k.angle)
+	if z > far*far {
+		return 0
 	}
-	if m.angle.std != 0 && p > 0 {
-		p *= m.angle.normal(k.angle)
-	}
-	if m.crest.std != 0 && p > 0 {
+	p := math.Exp(-z/2) * m.pitch.peak() * m.angle.peak()
+	if m.crest.std != 0 {
 		p *= k.work.crest.density(m.away*(k.sought-m.crest.value), m.crest.std, m.wear)
 	}
 	if m.effective.std != 0 && p > 0 {
@@ -141,14 +139,21 @@ func (m *model) likelihood(k *known) float64 {
 	return p
 }
 
-// normal returns the density of the reading when the true value is x, 0 when
-// it is far off.
-func (d dimension) normal(x float64) float64 {
-	z := (d.value - x) / d.std
-	if z > far || z < -far {
+// squares returns how many standard deviations the true value x lies off, squared.
+func (d dimension) squares(x float64) float64 {
+	if d.std == 0 {
 		return 0
 	}
-	return math.Exp(-z*z/2) / (math.Sqrt(2*math.Pi) * d.std)
+	z := (d.value - x) / d.std
+	return z * z
+}
+
+// peak returns the density of the reading where the true value is the same.
+func (d dimension) peak() float64 {
+	if d.std == 0 {
+		return 1
+	}
+	return 1 / (math.Sqrt(2*math.Pi) * d.std)
 }
 
 // density returns the density of a reading that lies x on the worn side of
