@@ -90,6 +90,8 @@ func TestFindReadsBackEveryDesignation(t *testing.T) {
 func TestFindSuggestsWhatComesNear(t *testing.T) {
 	for _, tc := range []struct{ text, want string }{
 		{"M8x1.2", `"M8x1.2": no such thread; near it: M8x1.25, M8x1, Loew 8x1.2`},
+		// A trainees' handbook of taps and dies lists M46x3 for M45x3.
+		{"M46x3", `"M46x3": no such thread; near it: M45x3, M48x3, M50x3`},
 		{"1/4-27 BSF", ""},
 		{"26 BA", ""},
 		{"G 1/3", ""},

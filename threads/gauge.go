@@ -34,8 +34,8 @@ func (v Verdict) String() string {
 
 // Judge says whether a measured diameter lies in r. A measurement within two
 // standard uncertainties of a limit is Doubtful, and so is NaN; one without
-// uncertainty is taken as it is. The two guard bands are those of ISO 14253-1
-// with a coverage factor of 2.
+// uncertainty is taken as it is. Such guard
+// bands are those of ISO 14253-1 with a coverage factor of 2 (from memory).
 func (r Range) Judge(d units.Reading[units.Length]) Verdict {
 	u := 2 * units.Length(math.Abs(float64(d.Std)))
 	switch {

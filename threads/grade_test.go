@@ -85,6 +85,42 @@ func TestPropertyClassesKeepTheirNames(t *testing.T) {
 	}
 }
 
+// Tensile, yield and proof stress as a second list prints them: megapascals for
+// the property classes, kilopounds per square inch for SAE.
+func TestStressesAgainstPrint(t *testing.T) {
+	const (
+		iso = "usefastener.com property class table; EN ISO 898-1:2013 as reprinted by nfgab.se"
+		sae = "SAE J429, henrysautowarehouse.com"
+	)
+	for _, r := range []struct {
+		grade                 string
+		size                  units.Length
+		tensile, yield, proof string
+		unit                  units.Pressure
+		source                string
+	}{
+		{"4.6", 8e-3, "400", "240", "225", units.Megapascal, iso}, {"4.8", 8e-3, "420", "340", "310", units.Megapascal, iso},
+		{"5.6", 8e-3, "500", "300", "280", units.Megapascal, iso}, {"5.8", 8e-3, "520", "420", "380", units.Megapascal, iso},
+		{"6.8", 8e-3, "600", "480", "440", units.Megapascal, iso}, {"8.8", 16e-3, "800", "640", "580", units.Megapascal, iso},
+		{"8.8", 18e-3, "830", "660", "600", units.Megapascal, iso}, {"9.8", 8e-3, "900", "720", "650", units.Megapascal, iso},
+		{"10.9", 8e-3, "1040", "940", "830", units.Megapascal, iso}, {"12.9", 8e-3, "1220", "1100", "970", units.Megapascal, iso},
+		{"SAE 1", units.Inch, "60", "36", "33", units.KilopoundPerSquareInch, "SAE J429, from memory"},
+		{"SAE 2", units.Inch / 2, "74", "57", "55", units.KilopoundPerSquareInch, sae}, {"SAE 2", units.Inch, "60", "36", "33", units.KilopoundPerSquareInch, sae},
+		{"SAE 5", units.Inch, "120", "92", "85", units.KilopoundPerSquareInch, sae}, {"SAE 5", 1.25 * units.Inch, "105", "81", "74", units.KilopoundPerSquareInch, sae},
+		{"SAE 8", units.Inch, "150", "130", "120", units.KilopoundPerSquareInch, sae},
+	} {
+		g, err := FindGrade(r.grade, r.size)
+		if err != nil {
+			t.Fatal(err)
+		}
+		yield, _ := g.Yield()
+		proof, _ := g.Proof()
+		for printed, got := range map[string]units.Pressure{r.tensile: g.Tensile(), r.yield: yield, r.proof: proof} {
+			figures.Figure{Printed: printed, Source: r.source}.Check(t, float64(got/r.unit))
+		}
+	}
+}
+
 // The property classes as another list prints them, and the old grades in
 // megapascals: Classics World, Dec 2020.
 func TestGradesAgainstPrint(t *testing.T) {

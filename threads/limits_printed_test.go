@@ -130,6 +130,7 @@ var printedLimits = []struct {
 		{"2 1/2-4 UNC", Nut, "2B", "", "2.5000", "2.3511", "2.3376", "2.267", "2.229"},
 		{"2 1/2-8 UN", Bolt, "2A", "2.4976", "2.4826", "2.4164", "2.4082", "2.3488", ""},
 		{"2 1/2-8 UN", Nut, "2B", "", "2.5000", "2.4294", "2.4188", "2.390", "2.365"},
+		{"2 3/8-20 UN", Nut, "3B", "", "", "", "", "", "2.3210"},
 	}},
 	{"UNRC thread table in a socket screw maker engineering guide (public reprint)", []printedLimit{
 		{"#3-48 UNC", Bolt, "3A", "0.0990", "0.0945", "0.0855", "0.0838", "", ""},
@@ -182,6 +183,7 @@ var wrongInPrint = map[string]string{
 	"15/16-12 UN 2B effective max": lastPlace + "0.89072",
 	"15/16-16 UN 3B effective max": lastPlace + "0.90173",
 	"15/16-12 UN 3B minor min":     "older tables of B1.1 round the least minor diameter of 3B to three places",
+	"2 3/8-20 UN 3B minor min":     "older tables of B1.1 round the least minor diameter of 3B to three places",
 	"15/16-16 UN 3B minor min":     "older tables of B1.1 round the least minor diameter of 3B to three places",
 }
 

@@ -92,7 +92,7 @@ func TestShortTorque(t *testing.T) {
 	f, _ := NewFriction(0.14, 0.14, 0)
 	for th := range All() {
 		full, short := th.Torque(units.Newton, f), th.ShortTorque(units.Newton, f)
-		if share := float64(short / full); !(share > 0.98 && share < 1) {
+		if share := float64(short / full); !(share > 0.989 && share < 1) {
 			t.Errorf("%v: short form %.4f of the full one", th, share)
 		}
 	}

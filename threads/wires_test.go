@@ -211,6 +211,19 @@ func TestWiresGoBothWays(t *testing.T) {
 	}
 }
 
+// The corrections that the doc comment names, worked by hand: M10 with tan ψ =
+// 0.052899 and w = 0.866025 mm, 1/4-20 UNC with 0.073167 and 0.733235 mm.
+func TestHelixCorrectionByHand(t *testing.T) {
+	for designation, printed := range map[string]string{"M10": "0.0018", "1/4-20 UNC": "0.0029"} {
+		th := mustFind(t, designation)
+		w, err := th.Wires(th.Form().BestWire(th.Pitch()))
+		if err != nil {
+			t.Fatal(err)
+		}
+		figures.Figure{Printed: printed, Source: "helix correction of three wires, worked by hand"}.Check(t, w.HelixCorrection(th.Effective()).Millimetres())
+	}
+}
+
 func TestEffectiveFromReadings(t *testing.T) {
 	th := mustFind(t, "M10")
 	wire := th.Form().BestWire(th.Pitch())
