@@ -11,6 +11,18 @@ const (
 	isaJ56To6              = -1       // ei of j5 and j6, over 3 up to 6 mm
 )
 
+// isa replaces what the ISA system has otherwise in a tolerance it and a deviation
+// fd of ISO, or says why it has no answer.
+func isa(c Class, p place, it, fd float64) (isaIT, isaFD float64, note, why string) {
+	if why = isaRefuses(c, p); why != "" {
+		return 0, 0, "", why
+	}
+	if p.main > to3 {
+		note = noteISA
+	}
+	return isaGrade(it, c.grade, p), isaDeviation(fd, c, p), note, ""
+}
+
 // isaRefuses says why the ISA figures are not known for c.
 func isaRefuses(c Class, p place) string {
 	switch {

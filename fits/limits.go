@@ -113,37 +113,34 @@ func (s System) deviations(nominal units.Length, c Class) (lower, upper float64,
 		return 0, 0, "", "want a class such as H7 or g6"
 	}
 	t := s.tables()
-	if s.ISA {
-		if why = isaRefuses(c, p); why != "" {
-			return 0, 0, "", why
-		}
-	}
 	it, why := t.grade(c.grade, p)
 	if why != "" {
 		return 0, 0, "", why
-	}
-	if s.ISA {
-		it = isaGrade(it, c.grade, p)
 	}
 	fd, why := t.deviation(c, p)
 	if why != "" {
 		return 0, 0, "", why
 	}
-	if s.ISA {
-		fd = isaDeviation(fd, c, p)
-	}
 	note = noteOf(c, p)
-	if s.ISA && p.main > to3 {
-		note = noteISA
+	if s.ISA {
+		if it, fd, note, why = isa(c, p, it, fd); why != "" {
+			return 0, 0, "", why
+		}
 	}
+	lower, upper = s.zone(c, fd, it)
+	return lower, upper, note, ""
+}
+
+// zone puts the tolerance on its side of the fundamental deviation.
+func (s System) zone(c Class, fd, it float64) (lower, upper float64) {
 	switch {
 	case c.letter == ljs:
 		half := s.half(it, c.grade)
-		return -half, half, note, ""
-	case c.letter <= lh == c.hole: // A to H, and j to zc: the lower limit
-		return fd, fd + it, note, ""
+		return -half, half
+	case c.letter <= lh == c.hole: // A to H, and j to zc: fd is the lower limit
+		return fd, fd + it
 	}
-	return fd - it, fd, note, ""
+	return fd - it, fd
 }
 
 // half is the deviation of JS and js.
@@ -167,17 +164,14 @@ func (s System) Grade(nominal units.Length, grade string) (units.Length, error) 
 	}
 	p, why := placeOf(nominal)
 	var it float64
-	if why == "" && s.ISA {
-		why = isaRefuses(Class{letter: lh, grade: g}, p)
-	}
 	if why == "" {
 		it, why = s.tables().grade(g, p)
 	}
+	if why == "" && s.ISA {
+		it, _, _, why = isa(Class{letter: lh, grade: g}, p, it, 0)
+	}
 	if why != "" {
 		return 0, &UndefinedError{Nominal: nominal, What: "IT" + gradeNames[g], Why: why}
-	}
-	if s.ISA {
-		it = isaGrade(it, g, p)
 	}
 	return micrometres(it), nil
 }

@@ -170,6 +170,22 @@ func TestHalfMicrometres(t *testing.T) {
 	}
 }
 
+// What the edition of 2010 added over 10 mm, which no printed table was at hand for.
+func TestAddedIn2010(t *testing.T) {
+	const src = "ISO 286-1:2010, Table 4, from memory"
+	for class, printed := range map[string][3]string{
+		"cd8": {"-70", "-85", "-100"}, "ef8": {"-23", "-28", "-35"}, "fg8": {"-10", "-12", "-15"},
+	} {
+		for i, size := range []float64{18, 30, 50} {
+			z, err := Limits(mm(size), class)
+			if err != nil {
+				t.Fatal(err)
+			}
+			figures.Figure{Printed: printed[i], Source: src}.Check(t, z.Upper.Micrometres())
+		}
+	}
+}
+
 // Printed sources that differ from what is kept, each with the reason.
 func TestConflicts(t *testing.T) {
 	for _, tc := range []struct {
