@@ -26,7 +26,9 @@ type bench struct {
 	cardFigure *length // and its rim figure
 	openings   []opening
 	gap        *ignition.GapEffect
+	dialSlips  []ignition.Slip
 	oil        *oilmix.Mix
+	starting   string // what to tell whoever starts it by hand
 }
 
 // newBench works out what the sections share, and refuses what cannot be.

@@ -30,6 +30,8 @@ type job struct {
 	Piston     *pistonJob  `toml:"piston"`
 	Springs    *springsJob `toml:"springs"`
 	Oil        *oilJob     `toml:"oil"`
+
+	Own []ownSum `toml:"own"`
 }
 
 type (

@@ -288,8 +288,3 @@ func (b *bench) offset() length {
 	}
 	return length{}
 }
-
-// sentence makes a sentence of a phrase.
-func sentence(text string) string {
-	return string(text[0]-'a'+'A') + text[1:] + "."
-}

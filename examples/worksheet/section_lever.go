@@ -32,8 +32,10 @@ func (b *bench) leverSection() (*sheet.Section, error) {
 	s.Add("Range of the lever, from one rim figure to the other (top dead centre drops out)", "range = 360 (figure retarded − figure advanced) / C",
 		fmt.Sprintf("360 × (%s − %s) / %s", sheet.Value(retarded.found.Forward, sheet.Millimetre), sheet.Value(advanced.found.Forward, sheet.Millimetre), sheet.Value(*b.girth, sheet.Millimetre)),
 		sheet.Show(lever.Range, sheet.Degree))
+	b.starting = sentenceOf(lever.Caution())
 	if b.card != nil && b.cardLever() == fullAdvance {
 		set := lever.SetTo(b.card.advance)
+		b.starting = "With the card's timing set: " + sentenceOf(set.Caution())
 		s.Figures = append(s.Figures, sheet.Of("lever.retarded_when_set", "full retard once the card's timing is set", set.Retarded, sheet.Degree))
 		s.Answer = append(s.Answer, fmt.Sprintf("Once full advance is set to the card, full retard will break %s. %s", beforeAfter(set.Retarded), sentenceOf(set.Caution())))
 		s.Add("Full retard after setting full advance to the card", "retard = wanted − range",

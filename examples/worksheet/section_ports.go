@@ -170,8 +170,6 @@ func (b *bench) compareRim(s *sheet.Section, p *port) {
 	s.Answer = append(s.Answer, fmt.Sprintf("%s: depth says open for %s, the rim %s; they %s.", capital(p.name), sheet.Show(depth, sheet.Degree), sheet.Show(rim, sheet.Degree), word))
 }
 
-func capital(s string) string { return string(s[0]-'a'+'A') + s[1:] }
-
 // blowdown adds the time between exhaust and transfer.
 func (b *bench) blowdown(s *sheet.Section, ports []port) {
 	var exhaust, transfer *port

@@ -80,35 +80,11 @@ func (b *bench) compareDiameters(s *sheet.Section, tape length) {
 		sheet.Plain(abs(d.Value), sheet.Millimetre, 2), inside(abs(d.Value) <= 2*d.Std), verdict))
 }
 
-func inside(ok bool) string {
-	if ok {
-		return "within"
-	}
-	return "more than"
-}
-
 func abs[Q units.Quantity](q Q) Q {
 	if q < 0 {
 		return -q
 	}
 	return q
-}
-
-// listed writes the readings a mean was taken of.
-func listed[Q units.Quantity](readings []Q, u sheet.Unit[Q], decimals int) string {
-	text := "("
-	for i, r := range readings {
-		if i > 0 {
-			text += " + "
-		}
-		bare := u
-		bare.Name = ""
-		text += sheet.Plain(r, bare, decimals)
-	}
-	if len(readings) == 1 {
-		return sheet.Plain(readings[0], u, decimals)
-	}
-	return fmt.Sprintf("%s) %s / %d", text, u.Name, len(readings))
 }
 
 // rimScale is the scale of rim figures, once top dead centre is known.

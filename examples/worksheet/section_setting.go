@@ -161,18 +161,3 @@ func (b *bench) plate(s *sheet.Section, r ignition.Retiming, drive ignition.Driv
 	}
 	return nil
 }
-
-// sentenceOf makes a sentence of a text that may be one already.
-func sentenceOf(text string) string {
-	if text == "" {
-		return ""
-	}
-	if 'a' <= text[0] && text[0] <= 'z' {
-		text = capital(text)
-	}
-	switch text[len(text)-1] {
-	case '.', '?', '!':
-		return text
-	}
-	return text + "."
-}

@@ -162,6 +162,7 @@ func (b *bench) byDial(s *sheet.Section) ([]ignition.Way, error) {
 		return nil, b.file.Errorf("dial", "%v", err)
 	}
 	ways := []ignition.Way{{Name: "fit to all dial readings", Position: fit.Position, Readings: "dial"}}
+	b.dialSlips = fit.Slips
 	b.describeFit(s, fit)
 	pairs, err := ignition.Bisect(b.setup(), ignition.Without(fit.Slips, series...)...)
 	if err == nil {

@@ -22,10 +22,16 @@ func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &sheet.Sheet{Title: b.title(), Intro: intro}
+	return b.sheet()
+}
+
+// sheet works out every section for which there are readings.
+func (b *bench) sheet() (*sheet.Sheet, error) {
+	s := &sheet.Sheet{Title: b.title(), Intro: intro, Notes: notes}
 	for _, section := range [...]func() (*sheet.Section, error){
 		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.compressionSection,
 		b.plugSection, b.threadsSection, b.adapterSection, b.bushesSection, b.boreSection, b.springsSection, b.oilSection,
+		func() (*sheet.Section, error) { return b.ownSection(s) },
 	} {
 		sec, err := section()
 		if err != nil {
@@ -36,9 +42,9 @@ func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
 		}
 	}
 	if len(s.Sections) == 0 {
-		return nil, file.Errorf("", "nothing to work out: give at least a [rim], a [card] with a [crank], a [dial] or a [stop]; see -template")
+		return nil, b.file.Errorf("", "nothing to work out: give at least a [rim], a [card] with a [crank], a [dial] or a [stop]; see -template")
 	}
-	s.Notes = notes
+	s.Card = b.wallCard(s)
 	return s, nil
 }
 

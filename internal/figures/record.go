@@ -110,7 +110,7 @@ func render() []byte {
 	for _, s := range sources {
 		t := tallies[s]
 		slices.Sort(t.misprints)
-		row := append([]string{s, strconv.Itoa(t.figures), strconv.FormatFloat(math.Ceil(t.largest*10-1e-6)/10, 'f', 1, 64)}, t.misprints...)
+		row := append([]string{s, strconv.Itoa(t.figures), strconv.FormatFloat(max(0, math.Ceil(t.largest*10-1e-6)/10), 'f', 1, 64)}, t.misprints...)
 		_ = w.Write(row)
 	}
 	w.Flush()

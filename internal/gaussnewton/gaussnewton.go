@@ -55,14 +55,14 @@ const (
 	maxHalves  = 30
 	worstCond  = 1e13
 	endOfStep  = 1e-7  // of a standard uncertainty
-	nearEnough = 1e-3  // of a standard uncertainty, after maxSteps
+	nearEnough = 0.02  // of a standard uncertainty, after maxSteps
 	rounding   = 1e-12 // of the sum of squares, by which it may seem to grow
 )
 
 // Solve fits the unknowns to n residuals, beginning at start. It stops with a
 // step that moves no unknown by more than 1e-7 of its standard uncertainty, or
 // when the sum of squares gets no smaller and the steps no shorter; after 60 steps
-// it is content with 1e-3 of the standard uncertainty.
+// it is content with a fiftieth of the standard uncertainty.
 func Solve(n int, start []float64, model Model) (Fit, error) {
 	p := len(start)
 	if p == 0 || n < p {

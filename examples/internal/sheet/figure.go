@@ -19,6 +19,9 @@ type Figure struct {
 	Text  string  // the value with its plus-or-minus, for people
 	Also  string  // the same in other units
 	Note  string  // a remark
+
+	// Read reads a text of the same kind of quantity, as a number of Unit.
+	Read func(text string) (float64, error)
 }
 
 // A Unit is a unit to show a quantity in.
@@ -49,12 +52,25 @@ func Of[Q units.Quantity](key, name string, r units.Reading[Q], in ...Unit[Q]) F
 	f := Figure{Key: key, Name: name, Unit: u.Name, DoF: r.DoF,
 		Value: float64(r.Value) / float64(u.One), Std: float64(r.Std) / float64(u.One)}
 	f.Text = Show(r, u)
+	f.Read = func(text string) (float64, error) {
+		v, err := units.ParseReading[Q](text)
+		return float64(v.Value) / float64(u.One), err
+	}
 	var also []string
 	for _, v := range in[1:] {
 		also = append(also, Show(r, v))
 	}
 	f.Also = strings.Join(also, ", ")
 	return f
+}
+
+// HalfWidth is the half-width of the interval that the text gives, in Unit; 0
+// for a figure without uncertainty.
+func (f Figure) HalfWidth() float64 {
+	if !(f.Std > 0) {
+		return 0
+	}
+	return f.Std * factor(f.DoF)
 }
 
 // Noted returns f with a remark.

@@ -11,7 +11,21 @@ import (
 type jsonSheet struct {
 	Title    string        `json:"title"`
 	Sections []jsonSection `json:"sections"`
+	Card     *jsonCard     `json:"card,omitempty"`
 	Notes    []string      `json:"notes,omitempty"`
+}
+
+type jsonCard struct {
+	Question int        `json:"question,omitempty"`
+	Title    string     `json:"title"`
+	Lines    []jsonLine `json:"lines"`
+}
+
+type jsonLine struct {
+	Group string `json:"group"`
+	Name  string `json:"name"`
+	Text  string `json:"metric"`
+	Also  string `json:"inch,omitempty"`
 }
 
 type jsonSection struct {
@@ -61,10 +75,23 @@ func (s *Sheet) WriteJSON(w io.Writer) error {
 		}
 		out.Sections = append(out.Sections, j)
 	}
+	if s.Card != nil {
+		out.Card = s.Card.json()
+	}
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
 	return e.Encode(out)
+}
+
+func (c *Card) json() *jsonCard {
+	j := &jsonCard{Question: c.Number, Title: c.Title}
+	for _, g := range c.Groups {
+		for _, l := range g.Lines {
+			j.Lines = append(j.Lines, jsonLine{g.Title, l.Name, l.Metric, l.Inch})
+		}
+	}
+	return j
 }
 
 func (f Figure) json() jsonFigure {

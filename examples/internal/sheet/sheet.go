@@ -12,6 +12,7 @@ type Sheet struct {
 // A Card is the page to hang on the wall: the numbers for one engine, on one
 // sheet of paper.
 type Card struct {
+	Number int // the question, 0 if it has none
 	Title  string
 	Groups []Group
 	Foot   string

@@ -20,6 +20,7 @@ func (s *Sheet) WriteText(w io.Writer) error {
 	for i := range s.Sections {
 		p.section(&s.Sections[i])
 	}
+	p.card(s.Card)
 	if len(s.Notes) > 0 {
 		p.line("")
 		p.line("NOTES")
@@ -74,6 +75,22 @@ func (p *printer) section(s *Section) {
 		p.line("CAUTION")
 		p.items("!", s.Cautions)
 	}
+}
+
+// card writes the page for the wall.
+func (p *printer) card(c *Card) {
+	if c == nil {
+		return
+	}
+	p.section(&Section{Number: c.Number, Title: c.Title})
+	for _, g := range c.Groups {
+		t := Table{Title: strings.ToUpper(g.Title)}
+		for _, l := range g.Lines {
+			t.Rows = append(t.Rows, []string{l.Name, l.Metric, l.Inch})
+		}
+		p.table(t)
+	}
+	p.paragraphs("", []string{c.Foot})
 }
 
 // paragraphs writes texts with an empty line before each.

@@ -1,0 +1,143 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/sheet"
+)
+
+// worked returns the demo engine worked out, with its figures by key.
+func worked(t *testing.T) (*bench, map[string]sheet.Figure) {
+	t.Helper()
+	var j job
+	file, err := jobfile.Decode("marrowdale.toml", marrowdale, &j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := newBench(file, &j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := b.sheet()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b, figuresOf(t, s)
+}
+
+// written writes a value as a careful person would, to six figures.
+func written(v float64, unit string) string {
+	text := strconv.FormatFloat(v, 'f', max(0, 5-int(math.Floor(math.Log10(math.Abs(v))))), 64)
+	switch unit {
+	case "°":
+		return text + unit
+	case "s mm²", "ms", "":
+		return text
+	}
+	return text + " " + unit
+}
+
+// A right figure is never accused, however it is rounded; a slip is always
+// named.
+func TestEverySlipIsNamedAndNoRightFigureAccused(t *testing.T) {
+	b, figures := worked(t)
+	count := 0
+	for key, f := range figures {
+		if f.Value == 0 || f.Unit == "ms" || f.Unit == "s mm²" || f.Unit == "cc/min" || f.Unit == "%" {
+			continue
+		}
+		for digits := 2; digits <= 7; digits++ {
+			text := strconv.FormatFloat(f.Value, 'f', max(0, digits-1-int(math.Floor(math.Log10(math.Abs(f.Value))))), 64)
+			v, _ := strconv.ParseFloat(text, 64)
+			if got := b.judge(f, text, v, figures); !strings.Contains(got, "agrees") || strings.Contains(got, "slip") || strings.Contains(got, "exactly") {
+				t.Errorf("%s written as %s: %s", key, text, got)
+			}
+		}
+		for _, sl := range b.slips(f, figures) {
+			if math.Abs(sl.value-f.Value) <= f.HalfWidth()*1.01+1e-5*math.Abs(f.Value) || sl.value == 0 || math.IsNaN(sl.value) {
+				continue // it makes no difference that could be seen
+			}
+			count++
+			text := written(sl.value, f.Unit)
+			v, err := f.Read(text)
+			if err != nil {
+				t.Errorf("%s: %v", key, err)
+				continue
+			}
+			if got := b.judge(f, text, v, figures); !strings.Contains(strings.ToLower(got), strings.ToLower(sl.name)) {
+				t.Errorf("%s: %s for %s: not named: %s", key, text, sl.name, got)
+			}
+			if sl.why == "" || strings.HasSuffix(sl.why, ".") {
+				t.Errorf("%s: %s: wants one sentence without its stop: %q", key, sl.name, sl.why)
+			}
+		}
+	}
+	if count < 60 {
+		t.Errorf("only %d slips were tried", count)
+	}
+	t.Logf("%d slips", count)
+}
+
+// The slips people make, each with the figure it gives, worked by hand from the
+// demo engine's readings.
+func TestSlipsByHand(t *testing.T) {
+	b, figures := worked(t)
+	stroke := (77.70+77.80+77.70)/3 - (1.60+1.55+1.60)/3
+	drop := 3.0 / 16 * 25.4
+	girth := (1118.5 + 1118.0 + 1118.5) / 3
+	advance := figures["card.advance"].Value
+	for _, tc := range []struct {
+		key  string
+		got  float64
+		want string
+	}{
+		{"card.advance", math.Acos(1-2*drop/stroke) * 180 / math.Pi, "rod taken as endless"},
+		{"card.advance", advance * math.Pi / 180, "radians written as degrees"},
+		{"card.advance", advance / 2, "half-speed shaft for those of the crank"},
+		{"card.arc", girth / math.Pi * math.Sin(advance*math.Pi/360), "the chord for the arc"},
+		{"card.dial", drop * math.Cos(12*math.Pi/180), "multiplying by the cosine"},
+		{"card.dial", drop, "lean of the gauge ignored"},
+		{"card.rim", figures["tdc.position"].Value + figures["card.arc"].Value, "wrong side of top dead centre"},
+		{"rim.diameter", girth / 3, "π taken as 3"},
+		{"rim.diameter", girth * 7 / 22, "agrees"}, // within the uncertainty: not to be accused
+		{"rim.per_degree", girth / 360 / 25.4, "inches written as millimetres"},
+		{"tdc.position", (164. + 177 + 172 + 175) / 4, "needle seemed to stop"},
+		{"points.per_hundredth_mm", figures["points.per_thou"].Value, "a thou for a hundredth"},
+		{"compression.swept", 4 * figures["compression.swept"].Value, "the bore for its half"},
+		{"compression.geometric", figures["compression.trapped"].Value, "the trapped ratio"},
+		{"oil.for_can", 20000. / 17, "parts per whole for parts to parts"},
+		{"oil.petrol_to_oil", 17, "parts of the whole"},
+		{"oil.for_can", 1500, "no well-known slip"},
+	} {
+		f := figures[tc.key]
+		text := written(tc.got, f.Unit)
+		v, err := f.Read(text)
+		if err != nil {
+			t.Errorf("%s: %v", tc.key, err)
+			continue
+		}
+		if got := b.judge(f, text, v, figures); !strings.Contains(strings.ToLower(got), tc.want) {
+			t.Errorf("%s %s: %s; want %q", tc.key, text, got, tc.want)
+		}
+	}
+}
+
+// Two slips that give one figure are both named.
+func TestTwoSlipsOfOneFigureAreBothNamed(t *testing.T) {
+	b, figures := worked(t)
+	f := figures["rim.diameter"]
+	got := b.judge(f, fmt.Sprintf("%.4f mm", f.Value/2), f.Value/2, figures)
+	if !strings.Contains(got, "radius for the diameter") {
+		t.Error(got)
+	}
+	f = figures["card.arc"] // 2 × the arc: diameter for radius, twice over
+	got = b.judge(f, fmt.Sprintf("%.4f mm", 2*f.Value), 2*f.Value, figures)
+	if !strings.Contains(got, "Or: ") {
+		t.Error(got)
+	}
+}
