@@ -179,11 +179,14 @@ func (id *Identifier) Identify(r Readings) (Identification, error) {
 			found = append(found, Candidate{known: k, Probability: p})
 		}
 	}
+	if !(sum > 0) { // so far out that even the thread of no table underflows
+		return Identification{Unlisted: 1, Hand: r.Hand, part: r.Part}, nil
+	}
 	found = rank(found, sum)
 	for i := range found {
 		m.explain(&found[i])
 	}
-	return Identification{found, unlisted / sum, r.Hand, r.Part}, nil
+	return Identification{Candidates: found, Unlisted: unlisted / sum, Hand: r.Hand, part: r.Part}, nil
 }
 
 // of returns the prior weight of a thread under all its names.

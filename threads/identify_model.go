@@ -202,18 +202,19 @@ var (
 )
 
 const (
-	unlistedEffective = 1.0e-3 // m: an even spread as wide as this
-	unlistedRoot      = 2.0e-3 // m
+	unlistedLeast     = 0.01e-3 // m: below it none is more likely than there
+	unlistedEffective = 1.0e-3  // m: an even spread as wide as this
+	unlistedRoot      = 2.0e-3  // m
 	unlistedAngles    = 20 * units.Degree
 )
 
 func (m *model) unlisted() float64 {
 	p := 1.
 	if m.crest.std != 0 {
-		p /= m.crest.value * unlistedDiameters
+		p /= max(m.crest.value, unlistedLeast) * unlistedDiameters
 	}
 	if m.pitch.std != 0 {
-		p /= m.pitch.value * unlistedPitches
+		p /= max(m.pitch.value, unlistedLeast) * unlistedPitches
 	}
 	if m.effective.std != 0 {
 		p /= unlistedEffective

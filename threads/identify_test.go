@@ -1,6 +1,7 @@
 package threads
 
 import (
+	"errors"
 	"math"
 	"slices"
 	"strings"
@@ -98,6 +99,38 @@ func TestIdentificationIsOrderedAndSums(t *testing.T) {
 		}
 		if p, ok := got.Parting(); ok && p.String() == "" {
 			t.Error("a parting without words")
+		}
+	})
+}
+
+// Whatever is read, the answer is one of probabilities.
+func TestIdentifyAnyReadings(t *testing.T) {
+	any := rapid.OneOf(rapid.Float64Range(0, 0.2), rapid.Float64Range(0, math.MaxFloat64), rapid.Just(0.), rapid.Just(5e-324))
+	length := func(t *rapid.T, what string) units.Reading[units.Length] {
+		return units.Reading[units.Length]{
+			Value: units.Length(any.Draw(t, what)), Std: units.Length(any.Draw(t, what+" std")), DoF: any.Draw(t, what+" dof"),
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		got, err := Identify(Readings{
+			Part:  rapid.SampledFrom([]Part{Bolt, Nut}).Draw(t, "part"),
+			Crest: length(t, "crest"), Effective: length(t, "effective"), Root: length(t, "root"), Pitch: length(t, "pitch"),
+			Angle: units.WithStd(units.Angle(any.Draw(t, "angle")), units.Angle(any.Draw(t, "angle std"))),
+			Wear:  units.Length(any.Draw(t, "wear")),
+			Taper: rapid.SampledFrom([]TaperSeen{TaperNotLooked, Parallel, Tapered}).Draw(t, "taper"),
+		})
+		if err != nil {
+			if !errors.Is(err, units.ErrDomain) {
+				t.Fatal(err)
+			}
+			return
+		}
+		sum := got.Unlisted
+		for _, c := range got.Candidates {
+			sum += c.Probability
+		}
+		if !(got.Unlisted >= 0 && math.Abs(sum-1) < 1e-3) {
+			t.Errorf("probabilities sum to %g, %g unlisted", sum, got.Unlisted)
 		}
 	})
 }
