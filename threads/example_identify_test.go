@@ -94,7 +94,7 @@ func ExampleCandidate() {
 	// Output: 5/16-22 BSF: 0.088 mm under nominal, 0.4 of its tolerance
 }
 
-// Only British threads are asked about.
+// Only British fine threads are asked about.
 func ExampleNewIdentifier() {
 	id, err := threads.NewIdentifier(threads.BSF.All())
 	if err != nil {

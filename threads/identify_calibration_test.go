@@ -102,7 +102,7 @@ func (w *workshop) unlisted(r Readings) Readings {
 	return r
 }
 
-// names reports whether the candidate is the thread under one of its names.
+// isNamed reports whether the candidate is the thread under one of its names.
 func (c Candidate) isNamed(th Thread) bool {
 	for _, n := range c.known.names {
 		if n == th {

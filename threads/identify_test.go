@@ -105,18 +105,18 @@ func TestIdentificationIsOrderedAndSums(t *testing.T) {
 
 // Whatever is read, the answer is one of probabilities.
 func TestIdentifyAnyReadings(t *testing.T) {
-	any := rapid.OneOf(rapid.Float64Range(0, 0.2), rapid.Float64Range(0, math.MaxFloat64), rapid.Just(0.), rapid.Just(5e-324))
+	number := rapid.OneOf(rapid.Float64Range(0, 0.2), rapid.Float64Range(0, math.MaxFloat64), rapid.Just(0.), rapid.Just(5e-324))
 	length := func(t *rapid.T, what string) units.Reading[units.Length] {
 		return units.Reading[units.Length]{
-			Value: units.Length(any.Draw(t, what)), Std: units.Length(any.Draw(t, what+" std")), DoF: any.Draw(t, what+" dof"),
+			Value: units.Length(number.Draw(t, what)), Std: units.Length(number.Draw(t, what+" std")), DoF: number.Draw(t, what+" dof"),
 		}
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		got, err := Identify(Readings{
 			Part:  rapid.SampledFrom([]Part{Bolt, Nut}).Draw(t, "part"),
 			Crest: length(t, "crest"), Effective: length(t, "effective"), Root: length(t, "root"), Pitch: length(t, "pitch"),
-			Angle: units.WithStd(units.Angle(any.Draw(t, "angle")), units.Angle(any.Draw(t, "angle std"))),
-			Wear:  units.Length(any.Draw(t, "wear")),
+			Angle: units.WithStd(units.Angle(number.Draw(t, "angle")), units.Angle(number.Draw(t, "angle std"))),
+			Wear:  units.Length(number.Draw(t, "wear")),
 			Taper: rapid.SampledFrom([]TaperSeen{TaperNotLooked, Parallel, Tapered}).Draw(t, "taper"),
 		})
 		if err != nil {
