@@ -117,7 +117,7 @@
 // effective variance u(x)² + (dx/ds)² u(s)². If the readings scatter more than
 // stated the scatter is used. A reading that stands out as only a slip does is
 // left out and named, with the well-known slips of eye and pen that would
-// explain it; a good set is accused about once in 200. That holds if the
+// explain it; a good set is accused less often than once in 200. That holds if the
 // uncertainties of dial and rim are stated in about their true proportion: a rim
 // said to be set without error makes honest readings look like slips.
 //

@@ -54,26 +54,45 @@ func (m dialModel) at(rim, turned float64) placed {
 	if float64(theta)*turned >= 0 {
 		half = -0.5
 	}
-	if half*m.slack >= 0 {
-		return placed{theta, x, x + half*m.slack, 1, half}
+	p := placed{theta, x, x + half*m.slack, 1, half}
+	if half*m.slack < 0 {
+		low, byDrop, bySlack := m.resting(x, math.Abs(m.slack))
+		p.down += low
+		p.follow += byDrop
+		p.play += math.Copysign(1, m.slack) * bySlack
 	}
-	size := math.Abs(m.slack)
-	taken, follow, play := m.takeUp(x-size, size)
-	atTop, _, playAtTop := m.takeUp(-size, size) // next to nothing; taken off so that there is no step at the top
-	return placed{theta, x, size/2 + taken - atTop, follow, (0.5 + play - playAtTop) * math.Copysign(1, m.slack)}
+	return p
 }
 
-// takeUp is u where that is more than 0, and else 0, with the corner rounded off
-// so that the derivatives are continuous: (u + √(u² + 4w²))/2, with w far below
-// what a dial shows and small beside the slack. It returns with it the derivatives
-// to x and to the slack, of which u holds one and less the other.
-func (m dialModel) takeUp(u, slack float64) (taken, byDrop, bySlack float64) {
-	w, grows := m.round, 0.0
-	if w > slack/8 {
-		w, grows = slack/8, 1./8
+// resting is how much lower the piston is than x − δ/2 because past the top it
+// stays where it is, δ/2 down, until x is δ:
+//
+//	δ − x     for x below δ, else 0
+//
+// with its derivatives to x and δ. The corner is rounded off, by less than an
+// eighth of the slack and less than a dial shows, and the whole fades out where
+// the slack itself is less than a dial shows, so that a fit finds no edges to
+// stick at.
+func (m dialModel) resting(x, slack float64) (low, byDrop, bySlack float64) {
+	here, byX, byS := m.corner(x, slack)
+	top, _, topByS := m.corner(0, slack) // next to nothing; taken off so that there is no step at the top
+	low, byDrop, bySlack = slack-x+here-top, byX-1, 1+byS-topByS
+	s4, r4 := math.Pow(slack, 4), math.Pow(m.round, 4)
+	if !(s4+r4 > 0) {
+		return low, byDrop, bySlack
 	}
+	fade := s4 / (s4 + r4)
+	grows := 4 * r4 * math.Pow(slack, 3) / ((s4 + r4) * (s4 + r4))
+	return fade * low, fade * byDrop, fade*bySlack + grows*low
+}
+
+// corner is x − δ where that is more than 0, and else 0, with the corner rounded
+// off: (u + √(u² + 4w²))/2 with u = x − δ; and its derivatives to x and δ.
+func (m dialModel) corner(x, slack float64) (v, byDrop, bySlack float64) {
+	share, u := slack/(slack+8*m.round), x-slack
+	w, grows := m.round*share, (1-share)*(1-share)/8
 	root := math.Sqrt(u*u + 4*w*w)
-	if root == 0 {
+	if !(root > 0) { // no slack, at the very top
 		return 0, 0.5, -0.5
 	}
 	byDrop = (1 + u/root) / 2

@@ -22,7 +22,7 @@ func TestGoodDemoReadingsAreNotAccused(t *testing.T) {
 	}
 }
 
-// A set without a slip has one found in it about once in 200 times, and never
+// A set without a slip has one found in it less than once in 200 times, and not
 // more often for uncertainties stated wrongly.
 func TestFalseAlarms(t *testing.T) {
 	for _, tc := range []struct {

@@ -228,6 +228,10 @@ func (p *problem) priorRows(m dialModel, x, r, jac []float64) {
 			if k := p.find(isSlack); k >= 0 {
 				jac[i*n+k] = math.Copysign(0.5, m.slack) / math.Cos(m.lean) / std
 			}
+			if k := p.find(isLean); k >= 0 {
+				cos, sin := math.Cos(m.lean), math.Sin(m.lean)
+				jac[i*n+k] = math.Abs(m.slack) / 2 * sin / (cos * cos) / std
+			}
 			i++
 		}
 	}
