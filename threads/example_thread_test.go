@@ -1,6 +1,7 @@
 package threads_test
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 
@@ -74,6 +75,23 @@ func ExampleThread() {
 	// 0.25-26 CEI: Cycle Engineers' Institute, British Standard Cycle form, 60°
 	// major 0.2500 in, effective 0.2295 in, minor 0.2090 in
 	// Cycle Engineers' Institute, 1902: tradeclassicbikes.co.uk list
+}
+
+// A thread in a file of readings.
+func ExampleThread_UnmarshalText() {
+	var hole struct {
+		Thread threads.Thread `json:"thread"`
+	}
+	for _, file := range []string{`{"thread": "14 mm plug"}`, `{"thread": "3/8-16"}`} {
+		if err := json.Unmarshal([]byte(file), &hole); err != nil {
+			fmt.Println(err)
+			continue
+		}
+		fmt.Printf("%v, bore %.2f mm\n", hole.Thread, hole.Thread.Minor().Millimetres())
+	}
+	// Output:
+	// M14x1.25 plug, bore 12.65 mm
+	// "3/8-16": which of 3/8-16 UNC, 3/8-16 BSW
 }
 
 // A size that is only remembered says so.

@@ -1,6 +1,7 @@
 package threads
 
 import (
+	"encoding/json"
 	"errors"
 	"math"
 	"strings"
@@ -47,6 +48,36 @@ func TestNewRefuses(t *testing.T) {
 		if _, err := New(tc.form, tc.major, tc.pitch); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), tc.want) {
 			t.Errorf("New(%d, %v, %v): %v; want %q", tc.form, tc.major, tc.pitch, err, tc.want)
 		}
+	}
+}
+
+func TestThreadAsText(t *testing.T) {
+	for th := range All() {
+		text, err := th.MarshalText()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back Thread
+		if err := back.UnmarshalText(text); err != nil || back != th {
+			t.Errorf("%s comes back as %v, %v", text, back, err)
+		}
+	}
+	special, err := New(WhitworthForm, units.Inch/4, units.Inch/26)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, th := range []Thread{{}, special} {
+		if text, err := th.MarshalText(); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "no designation to write") {
+			t.Errorf("%v is written %q, %v", th, text, err)
+		}
+	}
+	kept := special
+	if err := kept.UnmarshalText([]byte("1/4-20")); !errors.Is(err, units.ErrAmbiguous) || kept != special {
+		t.Errorf("%v, %v", kept, err)
+	}
+	var plug struct{ Thread Thread }
+	if err := json.Unmarshal([]byte(`{"thread": "14 mm plug"}`), &plug); err != nil || plug.Thread != mustFind(t, "M14x1.25 plug") {
+		t.Errorf("%v, %v", plug.Thread, err)
 	}
 }
 
