@@ -55,7 +55,7 @@ func ExampleFindTDC() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("top dead centre at the pointer: %v, %.2f of crank\n", tdc.Position, tdc.Angle())
+	fmt.Printf("top dead centre at the pointer: %v, %.2f of crank\n", tdc.Position, tdc.StdAngle())
 	fmt.Printf("slack in the bearings: %v\n", tdc.Slack)
 	for _, slip := range tdc.Slips {
 		fmt.Println("left out:", slip)

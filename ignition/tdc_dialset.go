@@ -264,6 +264,12 @@ func (d *dialSet) notes(f TDC, p *problem, s solution, found search) []string {
 	if !(ways[Forward] && ways[Backward]) && !d.setup.SlackKnown {
 		add("the engine was turned one way only, so the slack is told from top dead centre by the shape of the curve alone: take a series turning the other way too")
 	}
+	if d.setup.SettingStd == 0 {
+		add("nothing was stated of the uncertainty of setting the rim: honest readings where the piston moves fast may look like slips")
+	}
+	if d.setup.OffsetUnknown && math.Abs(float64(f.Offset.Value)) < 2*float64(f.Offset.Std) {
+		add("the readings hardly tell the offset from none (%v): state it if it can be measured", f.Offset)
+	}
 	if f.Slack.Std > 0 && f.Slack.Value < -3*f.Slack.Std {
 		add("the slack comes out below nothing (%.2f): forward and backward, or rising and falling rim figures, may be changed over", f.Slack.Value)
 	}

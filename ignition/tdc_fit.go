@@ -252,8 +252,8 @@ func (p *problem) dialZero(s solution, mounting int, dof float64) units.Reading[
 	return units.Reading[units.Length]{Value: units.Length(value), Std: units.Length(math.Sqrt(variance)), DoF: dof}
 }
 
-// Angle returns the standard uncertainty of the position as a crank angle.
-func (f TDC) Angle() units.Angle { return f.setup.Rim.AngleOfArc(f.Position.Std) }
+// StdAngle returns the standard uncertainty of the position as a crank angle.
+func (f TDC) StdAngle() units.Angle { return f.setup.Rim.AngleOfArc(f.Position.Std) }
 
 // Scale returns the scale round the rim with top dead centre at the position
 // found.

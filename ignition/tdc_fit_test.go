@@ -342,7 +342,7 @@ func TestUncertaintyOfNineReadings(t *testing.T) {
 	}
 	nearTop := 0.005 / (40 * 1.25 * math.Sqrt(squares)) // x = r(1 + λ)θ²/2
 	figures.Figure{Printed: "0.008", Source: source}.Check(t, nearTop/units.Degree.Radians())
-	figures.Near(t, "by the exact curve, which is a little flatter at 20°: share of the parabola's", f.Angle().Radians()/nearTop, 1.02, 0.01)
+	figures.Near(t, "by the exact curve, which is a little flatter at 20°: share of the parabola's", f.StdAngle().Radians()/nearTop, 1.02, 0.01)
 }
 
 func TestRefusals(t *testing.T) {
@@ -420,6 +420,16 @@ func TestNotes(t *testing.T) {
 		s := demoSetup()
 		s.Lean = units.WithStd(25*units.Degree, 1*units.Degree)
 		has(t, findTDC(t, s, demoSeries()...), "the dial readings do not agree with the lean as stated: they would have it 1")
+	})
+	t.Run("rim as good as perfect", func(t *testing.T) {
+		s := demoSetup()
+		s.SettingStd = 0
+		has(t, findTDC(t, s, goodSeries()...), "setting the rim")
+	})
+	t.Run("no offset to be seen", func(t *testing.T) {
+		s := demoSetup()
+		s.OffsetUnknown = true
+		has(t, findTDC(t, s, demoSeries()...), "hardly tell the offset from none")
 	})
 	t.Run("scatter", func(t *testing.T) {
 		s := demoSetup()

@@ -11,13 +11,13 @@ import (
 // A Plan says where to take equal dial readings on both sides of the top and
 // what to expect of them.
 type Plan struct {
-	Pairs  int          // of readings, one on each side
-	Drop   units.Length // of the piston below its top
-	Dial   units.Length // how far the dial has moved from the top
-	Angle  units.Angle  // of the crank from top dead centre
-	Rim    units.Length // from top dead centre along the rim, either way
-	Std    units.Length // standard uncertainty of the position that comes out, along the rim
-	StdArc units.Angle  // the same as a crank angle
+	Pairs    int          // of readings, one on each side
+	Drop     units.Length // of the piston below its top
+	Dial     units.Length // how far the dial has moved from the top
+	Angle    units.Angle  // of the crank from top dead centre
+	Rim      units.Length // from top dead centre along the rim, either way
+	Std      units.Length // standard uncertainty of the position that comes out, along the rim
+	StdAngle units.Angle  // the same as a crank angle
 
 	PerDivision units.Angle  // crank angle for one division of the dial there
 	DeadBand    units.Length // rim to either side of the top over which the needle seems to stand: why not to watch it turn
@@ -110,7 +110,7 @@ func (s Setup) plan(c geometry.Crank, theta units.Angle, pairs int) (Plan, error
 	std := units.Length(math.Sqrt(s.pairVariance(c, theta) / float64(pairs)))
 	return Plan{
 		Pairs: pairs, Drop: c.Drop(theta), Dial: c.Drop(theta) / units.Length(cos), Angle: theta, Rim: s.Rim.Arc(theta),
-		Std: std, StdArc: s.Rim.AngleOfArc(std), PerDivision: per, DeadBand: band, DeadAngle: s.Rim.AngleOfArc(band),
+		Std: std, StdAngle: s.Rim.AngleOfArc(std), PerDivision: per, DeadBand: band, DeadAngle: s.Rim.AngleOfArc(band),
 	}, nil
 }
 

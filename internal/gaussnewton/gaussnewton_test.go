@@ -182,6 +182,25 @@ func TestStepIsHalvedBackIntoTheDomain(t *testing.T) {
 	figures.Near(t, "e²", f.X[0], math.Exp(2), 1e-8)
 }
 
+// The residuals x + 1 and λx² + x − 1 have their least sum at 0, where the plain
+// step overshoots λ times as far to the other side: for λ below −1 it never ends.
+//
+// Source: K. Madsen, H. B. Nielsen and O. Tingleff, Methods for Non-Linear Least
+// Squares Problems, 2nd edition, 2004, example 3.4 (from memory).
+func TestStepsThatOvershoot(t *testing.T) {
+	for _, lambda := range []float64{0.5, -0.9, -1.5, -3, -8} {
+		f, err := gaussnewton.Solve(2, []float64{0.1}, func(x, r, jac []float64) bool {
+			r[0], r[1] = x[0]+1, lambda*x[0]*x[0]+x[0]-1
+			jac[0], jac[1] = 1, 2*lambda*x[0]+1
+			return true
+		})
+		if err != nil {
+			t.Fatalf("λ = %g: %v", lambda, err)
+		}
+		figures.Near(t, fmt.Sprintf("λ = %g", lambda), f.X[0], 0, 1e-5)
+	}
+}
+
 func BenchmarkSolveLine40(b *testing.B) {
 	ts, ys := make([]float64, 40), make([]float64, 40)
 	for i := range ts {
