@@ -89,7 +89,7 @@
 //
 // A metric thread under a Whitworth hexagon is no contradiction: makers of the 1920s kept
 // French threads with British heads. Pedals, some axles and fan nuts are left-handed.
-// Identify weighs a measured thread against every series; Mating says whether a bolt will
+// Identify weighs a measured thread against every series; Pair.Mate says whether a bolt will
 // go into a nut that is not its own, how far, and what gets hurt.
 //
 // # Limits of size
@@ -139,12 +139,6 @@
 //
 // Grades are the property classes of ISO 898-1, SAE J429 and the British letters. For S and T
 // sources differ by up to a fifth, and the weaker figure stands.
-//
-// # Workshop
-//
-// Tapping and clearance drills, the engagement a hole leaves, depths of cut, change wheels,
-// what becomes of a torn hole and the walls of a bush have functions of their own; see
-// TappingDrill, ClearanceDrill, Engagement, Lathe, Repairs and Bush.
 //
 // # Which thread is this?
 //

@@ -56,9 +56,8 @@ type Wires struct {
 	wire  units.Length
 }
 
-// Wires lays wires of the given diameter in the thread. Between threads of a
-// size the effective diameter does not matter, so one setting serves a worn
-// thread and a good one. The error wraps units.ErrDomain for a wire that would
+// Wires lays wires of the given diameter in the thread. They rest on the flanks,
+// so that worn crests do not matter. The error wraps units.ErrDomain for a wire that would
 // lie below the crests or ride on them, and for taper threads, which a
 // micrometer cannot hold square.
 func (t Thread) Wires(diameter units.Length) (Wires, error) {

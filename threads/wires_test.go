@@ -184,6 +184,12 @@ func TestWireRangeHoldsThoseOfTheBooks(t *testing.T) {
 		if best := f.BestWire(units.Millimetre); !(least < best && best < most) {
 			t.Errorf("%v: best wire %v is not between %v and %v", f, best, least, most)
 		}
+		// Heights over the tip of the sharp groove: the wire stays clear of the root.
+		sin, _, _ := f.flank()
+		root := f.Height(units.Millimetre)/2 + f.EffectiveBelow(units.Millimetre)/2 - f.Depth(units.Millimetre)
+		if bottom := least / 2 * units.Length(1/sin-1); !(bottom > root) {
+			t.Errorf("%v: the least wire, %v, lies on the root", f, least)
+		}
 	}
 }
 
