@@ -23,6 +23,7 @@ type job struct {
 	Ports    *ports    `toml:"ports"`
 	Burette  *burette  `toml:"burette"`
 
+	Valves     *valvesJob  `toml:"valves"`
 	PlugThread *plugThread `toml:"plug_thread"`
 	Threads    *threadJob  `toml:"threads"`
 	Adapter    *adapterJob `toml:"adapter"`

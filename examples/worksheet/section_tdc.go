@@ -207,7 +207,7 @@ func (b *bench) plan() string {
 		return "take equal readings well down on both sides"
 	}
 	return fmt.Sprintf("four pairs of equal readings %s down (%s either side) give it to %s of crank, where watching the needle turn leaves a dead band of %s either side",
-		sheet.Plain(p.Drop, sheet.Millimetre, 0), sheet.Plain(p.Angle, sheet.Degree, 0), sheet.Plain(2*p.StdArc, sheet.Degree, 2), sheet.Plain(p.DeadAngle, sheet.Degree, 1))
+		sheet.Plain(p.Drop, sheet.Millimetre, 0), sheet.Plain(p.Angle, sheet.Degree, 0), sheet.Plain(2*p.StdAngle, sheet.Degree, 2), sheet.Plain(p.DeadAngle, sheet.Degree, 1))
 }
 
 // dialSeries reads the tables of the series.

@@ -29,7 +29,7 @@ func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
 func (b *bench) sheet() (*sheet.Sheet, error) {
 	s := &sheet.Sheet{Title: b.title(), Intro: intro, Notes: notes}
 	for _, section := range [...]func() (*sheet.Section, error){
-		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.compressionSection,
+		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.valvesSection, b.compressionSection,
 		b.plugSection, b.threadsSection, b.adapterSection, b.bushesSection, b.boreSection, b.springsSection, b.oilSection,
 		func() (*sheet.Section, error) { return b.ownSection(s) },
 	} {
