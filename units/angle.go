@@ -44,8 +44,9 @@ func (a Angle) Turns() float64 { return float64(a / Turn) }
 // Sincos returns the sine and the cosine of a.
 func (a Angle) Sincos() (sin, cos float64) { return math.Sincos(float64(a)) }
 
-// ParseAngle reads an angle as people write it, always with its unit:
-// °, deg, rad. The error is a *ParseError.
+// ParseAngle reads an angle as people write it, always with its unit: 28°,
+// 35 deg, 28° 30′ 15″, 28d30m, 0.5 rad, 1/2 turn. A bare m or s is refused: 30′
+// and 15″ are minutes and seconds of arc. The error is a *ParseError.
 func ParseAngle(text string) (Angle, error) {
 	v, err := angleKind.parse(text)
 	return Angle(v), err

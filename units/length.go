@@ -67,8 +67,9 @@ func (l Length) Yards() float64 { return float64(l / Yard) }
 // Times returns the area of a rectangle of sides l and width.
 func (l Length) Times(width Length) Area { return Area(float64(l) * float64(width)) }
 
-// ParseLength reads a length as people write it, always with its unit:
-// mm, in, thou. The error is a *ParseError.
+// ParseLength reads a length as people write it, always with its unit: 12.7 mm,
+// 1 3/16 in, 1-3/16", ⅜ in, 10 thou, 7 cm, 12 µm, 5 ft 6 1/2 in. The error is a
+// *ParseError.
 func ParseLength(text string) (Length, error) {
 	v, err := lengthKind.parse(text)
 	return Length(v), err

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"gonum.org/v1/gonum/stat"
@@ -232,7 +233,7 @@ func TestDistributions(t *testing.T) {
 		{"triangular", Triangular[Length](1, 5), 3, 4 / math.Sqrt(24), 1, 5},
 		{"trapezoidal", Trapezoidal[Length](1, 5, 0.5), 3, 4 * math.Sqrt(1.25/24), 1, 5},
 		{"arcsine", Arcsine[Length](1, 5), 3, 4 / math.Sqrt(8), 1, 5},
-		{"curvilinear trapezoid", CurvilinearTrapezoid[Length](1, 5, 0.5), 3, math.Sqrt(16.0/12 + 0.25/9), 0.5, 5.5},
+		{"curvilinear trapezoid", CurvilinearTrapezoid[Length](1, 5, 1.5), 3, math.Sqrt(16.0/12 + 2.25/9), -0.5, 6.5},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			rnd := rand.New(rand.NewPCG(1, 2))
@@ -246,6 +247,10 @@ func TestDistributions(t *testing.T) {
 			mean, std := stat.MeanStdDev(xs, nil)
 			figures.Near(t, "mean", mean, c.mean, 4*c.std/math.Sqrt(n))
 			figures.Near(t, "standard deviation", std, c.std, 0.01*c.std)
+			if reach := c.high - c.low; !math.IsInf(reach, 0) { // it goes to both ends
+				figures.Near(t, "least", slices.Min(xs), c.low, 0.1*reach)
+				figures.Near(t, "most", slices.Max(xs), c.high, 0.1*reach)
+			}
 			if c.name != "t" {
 				figures.Near(t, "as it says", float64(c.d.Std()), c.std, 1e-12)
 			}
@@ -335,6 +340,34 @@ func TestMonteCarloStopsWhenStable(t *testing.T) {
 	constant, err := MonteCarlo(func() float64 { return 3 }, Run{}, Vary("x", &x, 1))
 	if err != nil || !constant.Stable || constant.Std != 0 || constant.Value != 3 {
 		t.Errorf("a constant: %+v, %v", constant.Reading(), err)
+	}
+}
+
+// Twice the standard deviation of the average of two sequences is their
+// difference, and that is held against the tolerance, for each of the four.
+func TestSettled(t *testing.T) {
+	s := &sampler{run: Run{Digits: 2}, values: []float64{-1, 1, -1, 1, -1, 1, -1, 1}} // u 1.07, tolerance 0.05
+	for i := range 4 {
+		for _, c := range []struct {
+			apart float64
+			want  bool
+		}{{0, true}, {0.049, true}, {0.051, false}, {math.NaN(), false}} {
+			seen := [][]float64{{0, 0}, {1, 1}, {-2, -2}, {2, 2}}
+			seen[i][1] += c.apart
+			if got := s.settled(seen); got != c.want {
+				t.Errorf("sequences %g apart in figure %d: settled %v", c.apart, i, got)
+			}
+		}
+	}
+	if s.settled([][]float64{{0}, {1}, {-2}, {2}}) {
+		t.Error("one sequence settles it")
+	}
+	for _, c := range []struct {
+		u      float64
+		digits int
+		want   float64
+	}{{35.8, 2, 0.5}, {35.8, 1, 5}, {0.0754, 2, 0.0005}, {9.96, 2, 0.5}, {9.94, 2, 0.05}, {1e-120, 1, 0.5e-120}, {0, 2, 0}} {
+		figures.Near(t, "tolerance", tolerance(c.u, c.digits), c.want, 1e-12*c.want)
 	}
 }
 

@@ -2,6 +2,7 @@ package units
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -320,6 +321,21 @@ func TestParseErrorText(t *testing.T) {
 	}
 	if (&ParseError{Text: "µ", Pos: 99}).Error() != `"µ":  (character 2)` {
 		t.Error("a place beyond the text is not its end")
+	}
+}
+
+// A mixed number is rounded once: 5 2/3 is 17/3.
+func TestMixedNumberIsRoundedOnce(t *testing.T) {
+	for whole := range 40 {
+		for _, den := range []int{3, 5, 6, 7, 10, 64} {
+			for num := 1; num < den; num++ {
+				text := fmt.Sprintf("%d %d/%d", whole, num, den)
+				want := float64(whole*den+num) / float64(den)
+				if got, err := ratioKind.parse(text); err != nil || got != want {
+					t.Errorf("%s: %.17g, %v, want %.17g", text, got, err, want)
+				}
+			}
+		}
 	}
 }
 

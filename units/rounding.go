@@ -65,14 +65,11 @@ func ceil(u float64, places int) float64 {
 }
 
 // placesFor returns the decimal place to which a figure with uncertainty u is
-// written. A u that rounding carries over a power of ten keeps two figures.
+// written. A u of 9.6 in one figure carries to 10, in the same place.
 func placesFor(u float64) int {
 	two, exp := scientific(u, 1)
 	if two[0] < '3' {
 		return 1 - exp
-	}
-	if _, carried := scientific(u, 0); carried > exp {
-		return 1 - carried
 	}
 	return -exp
 }

@@ -84,8 +84,9 @@ func (c Volume) USQuarts() float64 { return float64(c / USQuart) }
 // USGallons returns c in US gallons.
 func (c Volume) USGallons() float64 { return float64(c / USGallon) }
 
-// ParseVolume reads a volume as people write it, always with its unit:
-// cc, cu in, l, imp pint, US pint. The error is a *ParseError.
+// ParseVolume reads a volume as people write it, always with its unit: 49 cc,
+// 3 cu in, 1.5 l, 1 1/2 pint (imp), 2 US fl oz. Pints, quarts, gallons, gills and
+// fluid ounces without their country are refused. The error is a *ParseError.
 func ParseVolume(text string) (Volume, error) {
 	v, err := volumeKind.parse(text)
 	return Volume(v), err
