@@ -16,6 +16,7 @@ func TestFindReadsWhatPeopleWrite(t *testing.T) {
 		{"1/4 in. x 26 tpi BSF", "1/4-26 BSF"}, {"1/4''-26 bsf", "1/4-26 BSF"}, {"1⁄4 BSF", "1/4-26 BSF"},
 		{"1 1/8 BSF", "1 1/8-9 BSF"}, {"1-1/8 BSF", "1 1/8-9 BSF"}, {"1.1/8 BSF", "1 1/8-9 BSF"},
 		{"1⅛-9 BSF", "1 1/8-9 BSF"}, {"1 ⅛ BSF", "1 1/8-9 BSF"}, {"1 1/8-9 BSF", "1 1/8-9 BSF"},
+		{"½ BSF", "1/2-16 BSF"}, {"¾ BSF", "3/4-12 BSF"}, {"⅜ BSF", "3/8-20 BSF"}, {"⅝ BSF", "5/8-14 BSF"}, {"⅞ BSF", "7/8-11 BSF"},
 		{"1 BSF", "1-10 BSF"}, {"1-10 BSF", "1-10 BSF"}, {"0.312 BSF", "5/16-22 BSF"}, {"0.313-22 BSF", "5/16-22 BSF"},
 		{"Whit 1/4", "1/4-20 BSW"}, {"1/4 W", "1/4-20 BSW"}, {"BSW 1/4", "1/4-20 BSW"},
 		{"1/4 Whitworth", "1/4-20 BSW"}, {"7/16-20 Whit form", "7/16-20 Whit form"}, {"1/4-40 Whit", "1/4-40 ME"},
@@ -30,7 +31,7 @@ func TestFindReadsWhatPeopleWrite(t *testing.T) {
 		{"R 1/4", "R 1/4"}, {"1/4 BSPT", "R 1/4"}, {"1/4 BSP taper", "R 1/4"}, {"Rc 1/2", "R 1/2"},
 		// Metric.
 		{"M8", "M8x1.25"}, {"m8", "M8x1.25"}, {"M 8", "M8x1.25"}, {"M8x1.25", "M8x1.25"}, {"M8 x 1", "M8x1"},
-		{"M8×1", "M8x1"}, {"M8*1", "M8x1"}, {"M8-1", "M8x1"}, {"M8 x 1.0 mm", "M8x1"}, {"M8 fine x 1", "M8x1"},
+		{"M8×1", "M8x1"}, {"M8*1", "M8x1"}, {"M8-1", "M8x1"}, {"M8 x 1.0 mm", "M8x1"}, {"M8 fine x 1", "M8x1"}, {"M8 stud, pitch 1 mm", "M8x1"}, {"8mm x 1.0", "M8x1"},
 		{"M8 coarse", "M8x1.25"}, {"metric 8 x 1", "M8x1"}, {"M3x0.6", "3x0.6 old"}, {"M14x1.25", "M14x1.25"},
 		{"SI 8", "SI 8x1.25"}, {"8 x 1.25 SI", "SI 8x1.25"}, {"3x0.6", "3x0.6 old"}, {"Loewenherz 8", "Loew 8x1.2"},
 		{"Löwenherz 8", "Loew 8x1.2"}, {"Loew 8x1.2", "Loew 8x1.2"}, {"8 x 1.2", "Loew 8x1.2"}, {"M8x1 plug", "M8x1 plug"},
@@ -64,7 +65,7 @@ func TestFindSaysWhatItCannotDecide(t *testing.T) {
 		{"8x1.25", `"8x1.25": which of M8x1.25, SI 8x1.25`},
 		{"M15", `"M15": which of M15x1.5, M15x1`},
 		{"14 mm", ""},
-		{"1/2", ""},
+		{"1/2", `"1/2": which of 1/2-13 UNC, 1/2-20 UNF, 1/2-28 UNEF, 1/2-12 USS, 1/2-12 BSW, 1/2-16 BSF, 1/2-26 BSC, 1/2-20 cycle and 4 more`},
 		{"8", ""},
 	} {
 		_, err := Find(tc.text)
@@ -97,7 +98,7 @@ func TestFindSuggestsWhatComesNear(t *testing.T) {
 		{"G 1/3", ""},
 		{"1/4-19 BSW", ""},
 		{"1/4-20 USS", ""},
-		{"100 UNC", ""},
+		{"100 UNC", `"100 UNC": no such thread`},
 	} {
 		_, err := Find(tc.text)
 		var unk *UnknownError

@@ -143,6 +143,15 @@ func TestGradesAgainstPrint(t *testing.T) {
 		figures.Figure{Printed: r.tensile, Source: r.source}.Check(t, g.Tensile().Megapascals())
 	}
 	figures.Figure{Printed: "15.4443", Source: "definition: 2240 lbf/in²"}.Check(t, units.TonForcePerSquareInch.Megapascals())
+	for name, memory := range map[string]bool{"8.8": false, "SAE 1": true, "SAE 5": false, "British R": true, "British T": true, "British X": false} {
+		g, err := FindGrade(name, 10*units.Millimetre)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if g.FromMemory() != memory || g.FromMemory() != strings.Contains(g.Source(), "memory") {
+			t.Errorf("%v: from memory %t, source %q", g, g.FromMemory(), g.Source())
+		}
+	}
 	// Where sources contradict one another the weaker figure stands.
 	for letter, other := range map[string]float64{"S": 120, "T": 150} {
 		g, err := FindGrade(letter, 8*units.Millimetre)

@@ -102,7 +102,7 @@ func (s *scanner) word() error {
 	var buf [12]byte
 	n := s.letters(&buf)
 	switch string(buf[:n]) {
-	case "X", "BY", "FORM", "THREAD", "SIZE", "ISO", "SPARK", "MODEL", "SCREW":
+	case "X", "BY", "FORM", "THREAD", "PITCH", "SIZE", "ISO", "SPARK", "MODEL", "PIPE", "BOLT", "STUD", "SCREW", "NUT", "TAP", "DIE":
 		return nil
 	case "IN", "INCH", "INCHES", "INS":
 		return s.unit(start, inches)

@@ -313,6 +313,21 @@ func TestLimitsRefuse(t *testing.T) {
 			t.Errorf("%s %v %q: %v; want %q", tc.thread, tc.part, tc.class, err, tc.want)
 		}
 	}
+	odd, err := New(ISOForm, 10*units.Millimetre, 1.1*units.Millimetre)
+	if err != nil {
+		t.Fatal(err)
+	}
+	large, err := New(ISOForm, 400*units.Millimetre, 6*units.Millimetre)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, th := range []Thread{odd, large} {
+		for _, class := range []string{"6g", "6h"} {
+			if _, err := th.BoltLimits(class); !errors.Is(err, units.ErrDomain) || !strings.Contains(err.Error(), "ISO 965-1 has no") {
+				t.Errorf("%v %s: %v", th, class, err)
+			}
+		}
+	}
 	for _, bad := range []units.Length{0, -1, units.Length(math.NaN()), units.Length(math.Inf(1))} {
 		if _, err := mustFind(t, "1/4 BSF").LimitsOver(Bolt, "medium", bad); !errors.Is(err, units.ErrDomain) {
 			t.Errorf("length of engagement %v: %v", bad, err)

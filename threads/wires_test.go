@@ -291,6 +291,16 @@ func TestWiresRefuse(t *testing.T) {
 	if _, err := (Thread{}).Wires(units.Millimetre); err == nil || !strings.Contains(err.Error(), "no thread") {
 		t.Errorf("zero Thread: %v", err)
 	}
+	const mm = units.Millimetre
+	for _, r := range []WireReadings{
+		{Over: units.Exact(6.5 * mm), Wire: units.Exact(5 * mm)},
+		{Over: units.Exact(0.1 * mm), Wire: units.Exact(0.55 * mm)},
+		{Over: units.Exact(6.5 * mm), Wire: units.Exact(0.55 * mm), Flank: -1},
+	} {
+		if res, err := th.EffectiveFrom(r); !errors.Is(err, units.ErrDomain) {
+			t.Errorf("%v: %v, %v", r, res, err)
+		}
+	}
 	w, err := th.Wires(0.55 * units.Millimetre)
 	if err != nil {
 		t.Fatal(err)
