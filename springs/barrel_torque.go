@@ -149,7 +149,7 @@ func (b Barrel) PreWind(torque units.Torque) (float64, error) {
 	}
 	want := float64(torque) / (1 - b.spec.Friction)
 	lo, hi := 0.0, b.Turns()
-	if top, _ := b.mean(hi); want > top {
+	if top, _ := b.mean(hi); !atMost(want, top) {
 		return 0, fmt.Errorf("torque %v: want %v at most, what the spring drives with when solid: %w", torque, units.Torque(top*(1-b.spec.Friction)), units.ErrDomain)
 	}
 	for range 100 {

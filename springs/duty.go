@@ -89,7 +89,7 @@ func (m Material) Share(duty Duty) (share float64, source string, err error) {
 		percent, source = m.fatiguePercent(duty), "Shigley, Table 10-10 (from memory)"
 	}
 	if percent == 0 {
-		return 0, "", fmt.Errorf("%q, %v: no published share of strength on file: %w", m.row.name, duty, units.ErrDomain)
+		return 0, "", fmt.Errorf("%q, %v: no published share of strength on file: %w", m.get().name, duty, units.ErrDomain)
 	}
 	return percent / 100, source, nil
 }
@@ -108,7 +108,7 @@ func steadySource(duty Duty) string {
 
 func (m Material) steadyPercent(duty Duty) float64 {
 	for _, r := range steadyShares {
-		if r.family == m.row.family {
+		if r.family == m.get().family {
 			switch duty {
 			case SteadyBending:
 				return r.torsion
@@ -132,7 +132,7 @@ func (m Material) steadyPercent(duty Duty) float64 {
 
 func (m Material) fatiguePercent(duty Duty) float64 {
 	for _, r := range fatigueShares {
-		if m.row.grade != 0 && slices.Contains(r.grades[:], m.row.grade) {
+		if m.get().grade != 0 && slices.Contains(r.grades[:], m.get().grade) {
 			return [...]float64{r.e5, r.e5Peened, r.e6, r.e6Peened}[duty-Bending100000]
 		}
 	}

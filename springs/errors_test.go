@@ -479,3 +479,20 @@ func FuzzGaugeNumber(f *testing.F) {
 		}
 	})
 }
+
+// TestNoMaterial: the zero Material answers every question with an error or nothing.
+func TestNoMaterial(t *testing.T) {
+	var m springs.Material
+	same(t, "name", m.String()+m.ModulusSource(), "")
+	same(t, "family", m.Family(), springs.OtherFamily)
+	_, e := m.YoungsModulus(1 * mm)
+	_, g := m.ShearModulus(1 * mm)
+	_, rho := m.Density()
+	_, s := m.Strength(1 * mm)
+	_, a := m.Allowable(springs.SteadyBending, 1*mm)
+	_, _, share := m.Share(springs.Bending100000)
+	_, _, limit := m.ElasticLimit()
+	for _, err := range []error{e, g, rho, s, a, share, limit} {
+		refused(t, err, "on file")
+	}
+}

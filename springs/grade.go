@@ -72,8 +72,8 @@ const (
 
 // String names the grade.
 func (g Grade) String() string {
-	if r, ok := g.row(); ok {
-		return r.name
+	if m := g.Material(); m.row != nil {
+		return m.row.name
 	}
 	return fmt.Sprintf("Grade(%d)", int(g))
 }
@@ -81,11 +81,12 @@ func (g Grade) String() string {
 // Material returns what is kept of the grade. For a Grade that is none of the
 // constants it is the zero Material, which every constructor refuses.
 func (g Grade) Material() Material {
-	r, ok := g.row()
-	if !ok {
-		return Material{}
+	for i := range gradeRows {
+		if gradeRows[i].grade == g {
+			return Material{&gradeRows[i]}
+		}
 	}
-	return Material{r}
+	return Material{}
 }
 
 // Grades lists all grades.
@@ -111,16 +112,7 @@ func FindGrade(name string) (Grade, error) {
 	return gradeRows[i].grade, nil
 }
 
-func (g Grade) row() (materialRow, bool) {
-	for _, r := range gradeRows {
-		if r.grade == g {
-			return r, true
-		}
-	}
-	return materialRow{}, false
-}
-
-// gradeRows brings together what the tables keep of each grade.
+// gradeRows brings together what the tables keep of each grade. Nothing writes to it.
 var gradeRows = [...]materialRow{
 	{
 		grade: MusicWireA228, name: "music wire A228", family: PatentedDrawn,

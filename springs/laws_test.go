@@ -230,9 +230,13 @@ func TestSpiralLaws(t *testing.T) {
 	if lever := float64(pull) * 0.030 / float64(m); !(lever >= 1 && lever < 1.1) {
 		t.Errorf("side pull %v: %.3f times M/r, want 1 and a little more", pull, lever)
 	}
-	seconds, err := s.Period(1 * units.KilogramSquareMetre)
+	swing, err := s.Period(1 * units.KilogramSquareMetre)
 	ok(t, err)
-	figures.Near(t, "period", seconds, 2*math.Pi/math.Sqrt(float64(s.Rate())), 1e-12)
+	figures.Near(t, "period, s", swing.Seconds(), 2*math.Pi/math.Sqrt(float64(s.Rate())), 2e-9)
+	_, err = s.Period(1e30)
+	refused(t, err, "a hundred years")
+	_, err = s.CoilGap(-6 * units.Turn)
+	refused(t, err, "opened by", "all its turns")
 }
 
 // TestSnapBack: the speed and time of a lever let go, against its motion followed in

@@ -87,15 +87,24 @@ func (r Return) Stored() units.Energy {
 //
 // U being the energy of the travel, θ₁ the preload and θ₂ the full wind. Friction
 // makes both milder. The error is units.ErrDomain for an inertia that is not more
-// than 0.
+// than 0, or a time of more than a hundred years.
 func (r Return) SnapBack(inertia units.MomentOfInertia) (units.AngularSpeed, time.Duration, error) {
 	if err := positive("moment of inertia", inertia); err != nil {
 		return 0, 0, err
 	}
 	speed := math.Sqrt(2 * float64(r.Energy()) / float64(inertia))
 	swing := math.Atan2(math.Sqrt(r.travel*(r.travel+2*r.preload)), r.preload) // arccos(preload/full)
-	seconds := swing * math.Sqrt(float64(inertia)/float64(r.spring.Rate()))
-	return units.AngularSpeed(speed), time.Duration(seconds * float64(time.Second)), nil
+	took, err := duration(swing * math.Sqrt(float64(inertia)/float64(r.spring.Rate())))
+	return units.AngularSpeed(speed), took, err
+}
+
+// duration refuses times that a Duration cannot hold.
+func duration(seconds float64) (time.Duration, error) {
+	const century = 3.15576e9 // s
+	if !(seconds <= century) {
+		return 0, fmt.Errorf("%.3g s: want less than a hundred years: %w", seconds, units.ErrDomain)
+	}
+	return time.Duration(seconds * float64(time.Second)), nil
 }
 
 // Advice lists what lies outside practice for return springs. An empty list is no

@@ -44,7 +44,17 @@ func (f Family) String() string {
 // A Material is what springs are made of: moduli, strength by size, density,
 // each with its source. Get one from a Grade, or make your own with
 // NewMaterial. The zero Material is refused by every constructor.
-type Material struct{ row materialRow }
+type Material struct{ row *materialRow }
+
+// get returns what is kept, nothing for the zero Material.
+func (m Material) get() *materialRow {
+	if m.row == nil {
+		return &noMaterial
+	}
+	return m.row
+}
+
+var noMaterial materialRow
 
 type materialRow struct {
 	grade        Grade
@@ -79,7 +89,7 @@ func NewMaterial(spec MaterialSpec) (Material, error) {
 		notNegative("most strength", spec.MostStrength),
 		notNegative("density", spec.Density),
 	)
-	like, known := spec.Like.row()
+	like := spec.Like.Material().get()
 	switch {
 	case err != nil:
 		return Material{}, err
@@ -87,14 +97,14 @@ func NewMaterial(spec MaterialSpec) (Material, error) {
 		return Material{}, fmt.Errorf("material %q: want Young's modulus or the shear modulus, above 0: %w", spec.Name, units.ErrDomain)
 	case spec.MostStrength != 0 && spec.MostStrength < spec.LeastStrength:
 		return Material{}, fmt.Errorf("material %q: most strength %v: want %v or more, the least strength: %w", spec.Name, spec.MostStrength, spec.LeastStrength, units.ErrDomain)
-	case spec.Like != 0 && !known:
+	case spec.Like != 0 && like.name == "":
 		return Material{}, fmt.Errorf("material %q: like %v: want a grade of this package: %w", spec.Name, spec.Like, units.ErrDomain)
 	}
 	source := spec.Source
 	if source == "" {
 		source = "the caller"
 	}
-	return Material{materialRow{
+	return Material{&materialRow{
 		grade: spec.Like, name: spec.Name, family: like.family,
 		strength:     strengthSource{kind: own, source: source, least: spec.LeastStrength, most: spec.MostStrength},
 		moduli:       []modulusRow{{0, spec.YoungsModulus.Gigapascals(), spec.ShearModulus.Gigapascals()}},
@@ -104,10 +114,10 @@ func NewMaterial(spec MaterialSpec) (Material, error) {
 }
 
 // String returns the name.
-func (m Material) String() string { return m.row.name }
+func (m Material) String() string { return m.get().name }
 
 // Family returns the group whose published rules apply.
-func (m Material) Family() Family { return m.row.family }
+func (m Material) Family() Family { return m.get().family }
 
 // YoungsModulus returns E for wire or strip of the given size: round wire by its
 // diameter, strip by its thickness. It falls a little with size in drawn wire.
@@ -133,31 +143,31 @@ func (m Material) ShearModulus(size units.Length) (units.Pressure, error) {
 }
 
 // ModulusSource says where the moduli are from.
-func (m Material) ModulusSource() string { return m.row.moduliSource }
+func (m Material) ModulusSource() string { return m.get().moduliSource }
 
 func (m Material) modulus(size units.Length) (modulusRow, error) {
 	if err := positive("size", size); err != nil {
 		return modulusRow{}, err
 	}
 	mm := size.Millimetres()
-	for _, r := range m.row.moduli {
+	for _, r := range m.get().moduli {
 		if r.upTo == 0 || mm <= r.upTo*sameSize {
 			return r, nil
 		}
 	}
-	return modulusRow{}, fmt.Errorf("material %q: no moduli on file: %w", m.row.name, units.ErrDomain)
+	return modulusRow{}, fmt.Errorf("material %q: no moduli on file: %w", m.get().name, units.ErrDomain)
 }
 
 // Density returns the density. The error is units.ErrDomain where none is kept.
 func (m Material) Density() (units.Density, error) {
-	if m.row.density == 0 {
-		return 0, fmt.Errorf("material %q: no density on file: want a material with one: %w", m.row.name, units.ErrDomain)
+	if m.get().density == 0 {
+		return 0, fmt.Errorf("material %q: no density on file: want a material with one: %w", m.get().name, units.ErrDomain)
 	}
-	return units.Density(m.row.density) * units.GramPerCubicCentimetre, nil
+	return units.Density(m.get().density) * units.GramPerCubicCentimetre, nil
 }
 
 func (m Material) check() error {
-	if m.row.name == "" && m.row.moduli == nil {
+	if m.row == nil {
 		return fmt.Errorf("no material given: want one from a Grade or NewMaterial: %w", units.ErrDomain)
 	}
 	return nil
@@ -187,7 +197,7 @@ func WireTolerance(diameter units.Length) (units.Length, error) {
 // Source: Shigley, Mechanical Engineering Design, Table 10-5 (from memory).
 func (m Material) ElasticLimit() (tension, torsion [2]float64, err error) {
 	for _, r := range elasticLimits {
-		if r.grade == m.row.grade {
+		if r.grade == m.get().grade {
 			return [2]float64{r.tensionLow / 100, r.tensionHigh / 100}, [2]float64{r.torsionLow / 100, r.torsionHigh / 100}, nil
 		}
 	}

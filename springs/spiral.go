@@ -3,6 +3,7 @@ package springs
 import (
 	"fmt"
 	"math"
+	"time"
 
 	"example.com/benchsums/units"
 )
@@ -172,13 +173,6 @@ func (s Spiral) deflectionFactor() float64 {
 	return 1.25 + ratio*ratio/4
 }
 
-// SpiralLength returns the strip in an evenly pitched spiral of so many turns
-// between two diameters, L = π n (D_in + D_out)/2, which is exact to the square
-// of the slope of the spiral.
-func SpiralLength(turns float64, inner, outer units.Length) units.Length {
-	return units.Length(math.Pi / 2 * turns * float64(inner+outer))
-}
-
 // Length returns the length of strip.
 func (s Spiral) Length() units.Length { return units.Length(s.length) }
 
@@ -266,12 +260,15 @@ func (s Spiral) Strip() Section { return s.section }
 // CoilGap returns the mean gap between coils when wound by the given angle, the
 // coils being spread evenly from the arbor out. Below 0 the coils touch: the rate
 // rises and the formulas end. The error is units.ErrDomain for a spiral without
-// diameters.
+// diameters, or one opened by all its turns.
 func (s Spiral) CoilGap(wind units.Angle) (units.Length, error) {
 	if err := s.needsDiameters(); err != nil {
 		return 0, err
 	}
 	n := s.turns + wind.Turns()
+	if !(n > 0) {
+		return 0, fmt.Errorf("opened by %v: want less than %v, all its turns: %w", -wind, units.Angle(s.turns)*units.Turn, units.ErrDomain)
+	}
 	pitch := (s.length/(math.Pi*n) - float64(s.spec.InnerDiameter)) / n
 	return units.Length(pitch) - s.spec.Thickness, nil
 }
@@ -288,39 +285,11 @@ func (s Spiral) TouchAngle() (units.Angle, error) {
 }
 
 // Period returns the time of one swing there and back of a balance of the given
-// moment of inertia on the spiral, T = 2π √(J/k), in seconds as a plain number.
-// The error is units.ErrDomain for an inertia that is not more than 0.
-func (s Spiral) Period(balance units.MomentOfInertia) (seconds float64, err error) {
+// moment of inertia on the spiral, T = 2π √(J/k). The error is units.ErrDomain for
+// an inertia that is not more than 0, or a swing of more than a hundred years.
+func (s Spiral) Period(balance units.MomentOfInertia) (time.Duration, error) {
 	if err := positive("moment of inertia", balance); err != nil {
 		return 0, err
 	}
-	return 2 * math.Pi * math.Sqrt(float64(balance)/float64(s.Rate())), nil
-}
-
-// SpiralWidth returns the width of strip of a given thickness that carries a
-// torque at a stress: b = 6 M/(σ t²) for a clamped end, 12 M/(σ t²) for a pinned or
-// hooked one. The error is units.ErrDomain for a figure that is not more than 0.
-//
-// Source: Bhandari, Design of Machine Elements, ex. 10.22.
-func SpiralWidth(torque units.Torque, stress units.Pressure, thickness units.Length, end OuterEnd) (units.Length, error) {
-	if err := first(positive("torque", torque), positive("stress", stress), positive("thickness", thickness)); err != nil {
-		return 0, err
-	}
-	k := 12.0
-	if end == Clamped {
-		k = 6
-	}
-	return units.Length(k * float64(torque) / (float64(stress) * float64(thickness) * float64(thickness))), nil
-}
-
-// SpiralLengthFor returns the length of strip that turns through an angle at a
-// torque, L = θ E b t³ / (12 M f), with f the deflection factor: 1 for a clamped
-// end, and for a pinned one whatever convention is followed. The error is
-// units.ErrDomain for a figure that is not more than 0.
-func SpiralLengthFor(torque units.Torque, wind units.Angle, strip Section, e units.Pressure, factor float64) (units.Length, error) {
-	err := first(strip.check(), positive("torque", torque), positive("angle", wind), positive("Young's modulus", e), positive("deflection factor", factor))
-	if err != nil {
-		return 0, err
-	}
-	return units.Length(float64(wind) * float64(e) * strip.inertia() / (float64(torque) * factor)), nil
+	return duration(2 * math.Pi * math.Sqrt(float64(balance)/float64(s.Rate())))
 }

@@ -75,7 +75,7 @@ func (m Material) Strength(size units.Length) (Strength, error) {
 	if err := positive("size", size); err != nil {
 		return Strength{}, err
 	}
-	switch s := m.row.strength; s.kind {
+	switch s := m.get().strength; s.kind {
 	case rows:
 		return s.byRows(m, size)
 	case is4454:
@@ -89,7 +89,7 @@ func (m Material) Strength(size units.Length) (Strength, error) {
 			return Strength{s.least, s.most, s.source}, nil
 		}
 	}
-	return Strength{}, fmt.Errorf("%q: no table of strength on file: want FittedStrength for a textbook's fit, or NewMaterial with a strength of your own: %w", m.row.name, units.ErrDomain)
+	return Strength{}, fmt.Errorf("%q: no table of strength on file: want FittedStrength for a textbook's fit, or NewMaterial with a strength of your own: %w", m.get().name, units.ErrDomain)
 }
 
 func (s strengthSource) byRows(m Material, size units.Length) (Strength, error) {
