@@ -98,7 +98,8 @@ func (d *Drawing) Text(x, y, size float64, a Align, turn float64, text string) *
 }
 
 // Dimension draws a dimension line between two points with its figure beside
-// it, on the left of the way from the first to the second.
+// it, on the left of the way from the first to the second; upright ones read
+// from the right, as on workshop drawings (ISO 129).
 func (d *Drawing) Dimension(x1, y1, x2, y2 float64, text string) *Drawing {
 	d.Line(x1, y1, x2, y2, Fine)
 	angle := math.Atan2(y2-y1, x2-x1)
@@ -108,12 +109,13 @@ func (d *Drawing) Dimension(x1, y1, x2, y2 float64, text string) *Drawing {
 			d.Line(end.x, end.y, end.x+2.5*math.Cos(a), end.y+2.5*math.Sin(a), Fine)
 		}
 	}
-	turn := angle * 180 / math.Pi
-	if turn > 90 || turn <= -90 {
-		turn += 180
+	const size, off = 3.2, 1.2
+	turn, clear := angle*180/math.Pi, off
+	if turn > 90-1e-9 || turn < -90-1e-9 { // upside down: turn it, and keep its head off the line
+		turn, clear = math.Mod(turn+270, 360)-90, off+0.75*size
 	}
 	nx, ny := math.Sin(angle), -math.Cos(angle)
-	return d.Text((x1+x2)/2+1.2*nx, (y1+y2)/2+1.2*ny, 3.2, Centre, turn, text)
+	return d.Text((x1+x2)/2+clear*nx, (y1+y2)/2+clear*ny, size, Centre, turn, text)
 }
 
 // SVG writes the drawing with its size in millimetres.

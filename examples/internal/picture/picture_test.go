@@ -2,6 +2,7 @@ package picture
 
 import (
 	"encoding/xml"
+	"fmt"
 	"io"
 	"math"
 	"strings"
@@ -77,4 +78,48 @@ func TestTicksAreRound(t *testing.T) {
 			t.Errorf("%g to %g: %s, want %s", tc.low, tc.high, got, tc.want)
 		}
 	}
+}
+
+// Figures of dimensions read from below or from the right, and stand clear of
+// their line on the left of the way along it.
+func TestDimensionReads(t *testing.T) {
+	for _, tc := range []struct {
+		x2, y2 float64
+		turn   float64 // of the text
+	}{
+		{20, 0, 0}, {-20, 0, 0}, {0, -20, -90}, {0, 20, -90}, {20, 20, 45}, {-20, -20, 45}, {20, -20, -45}, {-20, 20, -45},
+	} {
+		svg := NewDrawing(100, 100).Dimension(50, 50, 50+tc.x2, 50+tc.y2, "7").SVG()
+		var x, y, turn float64
+		i := strings.Index(svg, "<text ")
+		fmt.Sscanf(svg[i:], `<text x="%f" y="%f"`, &x, &y)
+		if _, after, ok := strings.Cut(svg[i:], "rotate("); ok {
+			fmt.Sscanf(after, "%f", &turn)
+		}
+		if math.Abs(turn-tc.turn) > 1e-6 {
+			t.Errorf("to %.0f, %.0f: turned %.3f°, want %.0f°", tc.x2, tc.y2, turn, tc.turn)
+		}
+		// The middle of the letters is 1.2 mm above the base line, as the text stands.
+		sin, cos := math.Sincos(turn * math.Pi / 180)
+		mx, my := x+1.2*sin-50-tc.x2/2, y-1.2*cos-50-tc.y2/2
+		left := (mx*tc.y2 - my*tc.x2) / math.Hypot(tc.x2, tc.y2)
+		if !(left > 1.8) {
+			t.Errorf("to %.0f, %.0f: the figure stands %.1f mm to the left, on the line or beyond it", tc.x2, tc.y2, left)
+		}
+	}
+}
+
+func TestZones(t *testing.T) {
+	zones := []Zone{{Name: "hole & slot", Low: 25.46, High: 25.51, Sure: 0.04}, {Name: "shaft", Low: 25.3, High: 25.4, Cut: true}}
+	svg := Zones("mm", 3, 25, "shut", zones...).SVG()
+	wellFormed(t, svg)
+	for _, want := range []string{"hole &amp; slot", "25.460", "25.510", "25.300", "shut", `id="zone-shaft"`} {
+		if !strings.Contains(svg, want) {
+			t.Errorf("no %q in the diagram", want)
+		}
+	}
+	if got, want := ZonesSay("mm", 2, zones...), "hole & slot from 25.46 to 25.51 mm, either end good to 0.04; shaft from 25.30 to 25.40 mm."; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	wellFormed(t, Zones("mm", 1, 3, "level", Zone{Low: 3, High: 3}).SVG())
 }
