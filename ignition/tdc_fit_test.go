@@ -136,7 +136,7 @@ func TestCoverageOfFit(t *testing.T) {
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			var c coverage
-			forSeeds(t, 150, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, fewer(150), func(t *testing.T, rng *rand.Rand, seed int) {
 				truth := demoSetup()
 				e := drawn(rng, truth)
 				s := demoSetup()
@@ -155,7 +155,7 @@ func TestCoverageOfFit(t *testing.T) {
 // The slack, the rod and the offset come out within their uncertainties too.
 func TestCoverageOfWhatIsFoundAlong(t *testing.T) {
 	var slack, rod, offset, zero coverage
-	forSeeds(t, 150, func(t *testing.T, rng *rand.Rand, seed int) {
+	forSeeds(t, fewer(150), func(t *testing.T, rng *rand.Rand, seed int) {
 		s := demoSetup()
 		e := drawn(rng, s)
 		series := bothWays(rng, e)

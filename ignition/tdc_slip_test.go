@@ -36,7 +36,7 @@ func TestFalseAlarms(t *testing.T) {
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			alarms := 0
-			forSeeds(t, 300, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, fewer(300), func(t *testing.T, rng *rand.Rand, seed int) {
 				s := demoSetup()
 				e := drawn(rng, s)
 				tc.change(&s)

@@ -33,7 +33,7 @@ func TestCoverageOfBisection(t *testing.T) {
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			var c coverage
-			forSeeds(t, 150, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, fewer(150), func(t *testing.T, rng *rand.Rand, seed int) {
 				s := demoSetup()
 				e := drawn(rng, s)
 				tc.change(&s, e)
@@ -56,7 +56,7 @@ func TestCoverageOfStop(t *testing.T) {
 	}{{"one try", 1, 1}, {"five tries", 5, 1}, {"five tries, nothing stated", 5, 0}, {"eight tries, half stated", 8, 0.5}} {
 		t.Run(tc.name, func(t *testing.T) {
 			var c coverage
-			forSeeds(t, 1000, func(t *testing.T, rng *rand.Rand, seed int) {
+			forSeeds(t, fewer(1000), func(t *testing.T, rng *rand.Rand, seed int) {
 				s := demoSetup()
 				e := drawn(rng, s)
 				s.SettingStd *= units.Length(tc.stated)
@@ -450,7 +450,7 @@ func TestPlanIsKept(t *testing.T) {
 	e := simulated{crank: crank, rim: s.Rim, tdc: 173 * units.Millimetre, setting: s.SettingStd, reading: 0.0095 * units.Millimetre}
 	s.SlackKnown = true
 	half, squares, n := inMM(p.Rim), 0.0, 0
-	forSeeds(t, 200, func(t *testing.T, rng *rand.Rand, seed int) {
+	forSeeds(t, fewer(200), func(t *testing.T, rng *rand.Rand, seed int) {
 		var series []ignition.Series
 		for range 4 {
 			series = append(series, e.series(rng, "", ignition.Forward, 173-half, 173+half-3, 173+half+3))

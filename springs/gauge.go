@@ -95,7 +95,7 @@ func (g WireGauge) Nearest(diameter units.Length) (number string, over units.Len
 	least, most := math.Inf(1), 0.0
 	best := math.Inf(1)
 	for _, r := range rows {
-		size := units.Length(r.inch) * units.Inch
+		size := units.Length(units.Length(r.inch) * units.Inch) // rounded here, on every processor
 		least, most = math.Min(least, float64(size)), math.Max(most, float64(size))
 		if diff := math.Abs(float64(diameter - size)); diff < best {
 			best, number, over = diff, r.number, diameter-size
