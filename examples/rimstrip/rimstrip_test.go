@@ -16,6 +16,7 @@ import (
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
 	"github.com/rogpeppe/go-internal/testscript"
+	"github.com/stretchr/testify/require"
 )
 
 func TestMain(m *testing.M) {
@@ -30,9 +31,7 @@ func TestScripts(t *testing.T) {
 func demo(t *testing.T, args ...string) *options {
 	t.Helper()
 	o, err := parse(args, io.Discard)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	return o
 }
 
@@ -93,9 +92,7 @@ func TestPDFIsReproducible(t *testing.T) {
 	o := demo(t)
 	var a, b bytes.Buffer
 	for _, w := range []io.Writer{&a, &b} {
-		if err := writePDF(w, o.pages(o.sheet), o.sheet, "x"); err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, writePDF(w, o.pages(o.sheet), o.sheet, "x"))
 	}
 	if !bytes.Equal(a.Bytes(), b.Bytes()) {
 		t.Error("two PDFs of one strip differ")
@@ -122,12 +119,8 @@ func TestRendered(t *testing.T) {
 		dir := t.TempDir()
 		pdf := filepath.Join(dir, "strip.pdf")
 		var b bytes.Buffer
-		if err := writePDF(&b, o.pages(o.sheet), o.sheet, "strip"); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(pdf, b.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, writePDF(&b, o.pages(o.sheet), o.sheet, "strip"))
+		require.NoError(t, os.WriteFile(pdf, b.Bytes(), 0o644))
 		usable := (o.sheet.width - 2*margin) / o.scale
 		step := usable - overlap
 		rows := int((o.sheet.height - 2*margin - 22) / rowHeight)
@@ -206,9 +199,7 @@ func darkLines(t *testing.T, name string) []float64 {
 func readPGM(t *testing.T, name string) *image.Gray {
 	t.Helper()
 	data, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	var w, h, most int
 	if _, err := fmt.Sscanf(string(data[:min(len(data), 40)]), "P5\n%d %d\n%d\n", &w, &h, &most); err != nil {
 		t.Fatal(err)

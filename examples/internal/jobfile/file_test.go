@@ -6,6 +6,7 @@ import (
 
 	"example.com/benchsums/units"
 	"github.com/google/go-cmp/cmp"
+	"github.com/stretchr/testify/require"
 )
 
 type job struct {
@@ -50,9 +51,7 @@ func TestDecode(t *testing.T) {
 	for _, text := range []string{good, "\xef\xbb\xbf" + good, strings.ReplaceAll(good, "\n", "\r\n")} {
 		var j job
 		f, err := Decode("demo.toml", []byte(text), &j)
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 		if got := j.Crank.Rod; got != 6*units.Inch {
 			t.Errorf("rod %v, want 6 in", got)
 		}
@@ -63,9 +62,7 @@ func TestDecode(t *testing.T) {
 		}
 		var rim, dial []units.Length
 		rows, err := f.Columns("dial.0.readings", j.Dial[0].Readings, Quantities("rim", &rim), Quantities("dial", &dial))
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 		if diff := cmp.Diff([]int{12, 13}, rows); diff != "" {
 			t.Error(diff)
 		}
@@ -119,9 +116,7 @@ func TestColumnsRefuse(t *testing.T) {
 		t.Run(tc.name, func(t *testing.T) {
 			var j job
 			f, err := Decode("x.toml", []byte("name = \"x\"\n[[dial]]\nreadings = \"\"\"\n"+tc.text+"\"\"\"\n"), &j)
-			if err != nil {
-				t.Fatal(err)
-			}
+			require.NoError(t, err)
 			var rim, dial []units.Length
 			_, err = f.Columns("dial.0.readings", j.Dial[0].Readings, Quantities("rim", &rim), Quantities("dial", &dial))
 			if err == nil || !strings.Contains(err.Error(), tc.want) {

@@ -6,14 +6,13 @@ import (
 	"testing"
 
 	"example.com/benchsums/units"
+	"github.com/stretchr/testify/require"
 )
 
 func mix(t *testing.T, r float64) Mix {
 	t.Helper()
 	m, err := NewMix(r)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	return m
 }
 
@@ -30,15 +29,11 @@ func TestMeasures(t *testing.T) {
 		{units.ImperialPint / 2, units.ImperialGallon}, {units.USPint / 2, units.USGallon}, {units.Litre, 16 * units.Litre},
 	} {
 		m, err := OilTo(tc.oil, tc.petrol)
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 		near(t, "half a pint to the gallon", m.PetrolToOil(), 16)
 	}
 	m, err := OilShare(0.05)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	near(t, "5 % of the mix", m.PetrolToOil(), 19)
 	if m.String() != "19:1" {
 		t.Errorf("%v", m)
@@ -57,14 +52,10 @@ func TestFill(t *testing.T) {
 func TestBlendAndCorrect(t *testing.T) {
 	a, b := mix(t, 16), mix(t, 32)
 	same, err := Blend(a, units.Litre, a, 5*units.Litre)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	near(t, "like with like", same.PetrolToOil(), 16)
 	m, err := Blend(a, 17*units.Litre, b, 33*units.Litre) // 16+32 petrol, 1+1 oil
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	near(t, "blend", m.PetrolToOil(), 24)
 	oil, petrol := Correct(b, 33*units.Litre, a)
 	near(t, "oil to add", oil.Litres(), 1)

@@ -3,6 +3,7 @@ package sheet
 import (
 	"bytes"
 	"encoding/xml"
+	"github.com/stretchr/testify/require"
 	"io"
 	"strings"
 	"testing"
@@ -14,9 +15,7 @@ func TestHTML(t *testing.T) {
 	d.Sections[0].Pictures = []Picture{{"A drawing", "two lines cross", `<svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="10mm"><path d="M0 0L1 1"/></svg>`}}
 	d.Card = &Card{Title: "Wall card", Groups: []Group{{"Spark", []Line{{"drop", "4.76 mm", "3/16 in"}}}}, Foot: "Plug out."}
 	var b bytes.Buffer
-	if err := d.WriteHTML(&b); err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, d.WriteHTML(&b))
 	page := b.String()
 	if strings.Contains(page, "<script") {
 		t.Error("a text of the sheet came out as a script")
@@ -42,8 +41,6 @@ func TestHTML(t *testing.T) {
 		if err == io.EOF {
 			break
 		}
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/benchsums/units"
+	"github.com/stretchr/testify/require"
 )
 
 func TestShow(t *testing.T) {
@@ -59,9 +60,7 @@ func demo() *Sheet {
 
 func TestTextKeepsToItsWidth(t *testing.T) {
 	var b bytes.Buffer
-	if err := demo().WriteText(&b); err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, demo().WriteText(&b))
 	for _, l := range strings.Split(b.String(), "\n") {
 		if n := utf8.RuneCountInString(l); n > width+4 {
 			t.Errorf("%d characters: %s", n, l)
@@ -79,18 +78,14 @@ func TestTextKeepsToItsWidth(t *testing.T) {
 
 func TestJSON(t *testing.T) {
 	var b bytes.Buffer
-	if err := demo().WriteJSON(&b); err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, demo().WriteJSON(&b))
 	var got struct {
 		Sections []struct {
 			Question int
 			Figures  []map[string]any
 		}
 	}
-	if err := json.Unmarshal(b.Bytes(), &got); err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, json.Unmarshal(b.Bytes(), &got))
 	f := got.Sections[0].Figures
 	if f[0]["key"] != "tdc.position" || f[0]["unit"] != "mm" || f[0]["degrees_of_freedom"] != 4.0 || f[0]["standard_uncertainty"] == nil {
 		t.Errorf("%v", f[0])
