@@ -73,8 +73,8 @@ func oilDrawing(petrol int) string {
 	}
 	bottom := top + layer*float64(petrol+1)
 	d.Path([][2]float64{{x, top - 3}, {x, bottom}, {x + width, bottom}, {x + width, top - 3}}, 2*picture.Heavy, picture.Solid, false)
-	d.Dimension(x-6, top, x-6, bottom, "").Text(x-9, (top+bottom)/2, 4, picture.Right, 0, "17 parts")
-	d.Dimension(x+width+6, top, x+width+6, bottom-layer, "").Text(x+width+9, (top+bottom)/2, 4, picture.Left, 0, "16 petrol")
+	d.Dimension(x-6, top, x-6, bottom, "").Text(x-9, (top+bottom)/2, 4, picture.Right, 0, fmt.Sprintf("%d parts", petrol+1))
+	d.Dimension(x+width+6, top, x+width+6, bottom-layer, "").Text(x+width+9, (top+bottom)/2, 4, picture.Left, 0, fmt.Sprintf("%d petrol", petrol))
 	d.Text(x+width+9, bottom-0.5, 4, picture.Left, 0, "1 oil")
 	return d.SVG()
 }

@@ -67,7 +67,7 @@ func points() (lesson, error) {
 		Slip: slip{Name: "a thou taken for a hundredth of a millimetre",
 			Why: "Both are the last figure of somebody's gauge, and a feeler may be marked in either. A thou is 0.0254 mm, two and a half hundredths."},
 		Exercise: exercise{Ask: []string{fmt.Sprintf("Rim %s round, top dead centre at %s, figures rising. At a gap of %s the contacts opened at %s, at %s at %s. How much earlier does the spark come for each thou more gap?", mm(o2.girth, 0), mm(o2.tdc, 0), mm(o2.gap[0], 2), mm(o2.rim[0], 1), mm(o2.gap[1], 2), mm(o2.rim[1], 1))}},
-		Sources:  []string{"Straight line through two openings: derived; that advance grows with the gap: common practice, no source.", "The thou: the inch of 25.4 mm, international agreement of 1959."},
+		Sources:  []string{"Straight line through two openings: derived. That advance grows with the gap, and how well a feeler sets one: common practice, no source.", "The thou: the inch of 25.4 mm, international agreement of 1959."},
 	}
 	settle(&l, sheet.Degree, 2, w, x,
 		mistake[units.Angle]{"halved for a half-speed shaft", "The rim turns with the crank, so its degrees are crank degrees already. Only degrees read on a half-speed shaft want doubling.", x.right / 2})

@@ -27,7 +27,9 @@ func pressAndReam() (lesson, error) {
 	w, p, err3 := inPlace(j)
 	j2 := fits.Joint{Diameter: 25 * m, Interference: 0.035 * m, Length: 30 * m, HubOutside: 50 * m, ShaftBore: 19 * m, Hub: bronze, Shaft: bronze}
 	x, p2, err4 := inPlace(j2)
-	ream, err5 := p.Ream(23.99*m, fits.Clearance{Min: 0.02 * m, Max: 0.04 * m})
+	const journal = 23.99 * m
+	running := fits.Clearance{Min: 0.02 * m, Max: 0.04 * m}
+	ream, err5 := p.Ream(journal, running)
 	book, err6 := fits.NewPress(bookCylinders())
 	l := lesson{
 		Key: "press", Title: "Press and ream",
@@ -46,7 +48,7 @@ func pressAndReam() (lesson, error) {
 				{What: "The pressure between them", Formula: "p", Numbers: fmt.Sprintf("Eh = %s GPa, νh = %s, Es = %s GPa, νs = %s", plain(iron.Modulus.Gigapascals(), 0), plain(iron.Poisson, 2), plain(bronze.Modulus.Gigapascals(), 0), plain(bronze.Poisson, 2)), Result: plain(p.Pressure().Megapascals(), 1) + " MPa"},
 				{What: "The bore closes in by", Formula: "2 p d² di / ((d² − di²) Es)", Result: mm(p.ClosingIn(), 3)},
 				{What: "Bore in place", Numbers: mm(j.ShaftBore, 3) + " − " + mm(p.ClosingIn(), 3), Result: mm(w.right, 3)},
-				{What: "For a journal of 23.990 mm to run with 0.020 to 0.040 mm, ream to", Result: mm(ream.Min, 3) + " to " + mm(ream.Max, 3)},
+				{What: fmt.Sprintf("For a journal of %s to run with %s to %s, ream to", mm(journal, 3), um(running.Min), um(running.Max)), Result: mm(ream.Min, 3) + " to " + mm(ream.Max, 3)},
 				{What: "So the reamer takes at least", Result: mm(ream.Least, 3)},
 			},
 			Printed: []printed{{What: "a textbook presses rings of 300, 400 and 500 mm together with 0.1 mm on the radius, which is 0.2 mm on the diameter; the pressure comes to", Digits: "12.3", Unit: "MPa", Source: "Ugural & Fenster, Advanced Strength and Applied Elasticity, Ex. 8.3, p. 243 (output of a companion)", Got: book.Pressure().Megapascals()}},

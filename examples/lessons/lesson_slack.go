@@ -10,7 +10,7 @@ import (
 	"example.com/benchsums/units"
 )
 
-// A bench is the engine of the lesson: what the rim readings stand on.
+// A slackBench is an engine and what its rim and dial showed, turned both ways.
 type slackBench struct {
 	stroke, rod, girth units.Length
 	dial               units.Length    // the height read at

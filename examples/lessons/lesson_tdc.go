@@ -35,7 +35,7 @@ func findingTDC() (lesson, error) {
 	l := lesson{
 		Key: "tdc", Title: "Finding top dead centre",
 		Purpose: []string{
-			"Every timing is counted from top dead centre, so every error in finding it goes into all the rest. Watching for the highest point is the worst way there is. Going to the same height on either side and halving is the good way.",
+			"Every timing is counted from top dead centre, so every error in finding it goes into all the rest. Watching for the highest point is a poor way. Going to the same height on either side and halving is the good way.",
 		},
 		Cautions: append(turningCautions(), "Against a stop in the plug hole turn gently by hand. Never use the starter or force: the stop can go through the crown."),
 		Derivation: []line{

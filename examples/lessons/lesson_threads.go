@@ -14,9 +14,12 @@ import (
 // row.
 type boltRead struct{ crest, ten units.Length }
 
+// verniered is what a vernier is good for here.
+const verniered = 0.05 * units.Millimetre
+
 // whichThread names it.
 func whichThread(b boltRead) (threads.Identification, error) {
-	pitch, err := threads.PitchOver(10, units.WithStd(b.ten, 0.05*units.Millimetre))
+	pitch, err := threads.PitchOver(10, units.WithStd(b.ten, verniered))
 	if err != nil {
 		return threads.Identification{}, err
 	}
@@ -48,13 +51,13 @@ func namingThreads() (lesson, error) {
 			{"Over n threads in a row, from flank to like flank, the distance is n pitches, so an error of reading is divided by n:", "p = length / n      u(p) = u(length) / n"},
 			{"Inch threads are named by how many go to the inch:", "p = 25.4 mm / threads per inch"},
 			{"so 26 to the inch and one millimetre differ by", fmt.Sprintf("%s − 25.4 mm / 26 = %s", mm(metric.Pitch(), 3), mm(apart, 3))},
-			{"A bolt is never larger over the crests than its major diameter, and a new one only a tenth of a millimetre or so smaller; worn, more. So of the threads with the right pitch take the one whose diameter is a little more than what you measure.", ""},
+			{"A bolt is never larger over the crests than its major diameter, and a new one only a tenth of a millimetre or two smaller; worn, more. So of the threads with the right pitch take the one whose diameter is a little more than what you measure.", ""},
 			{"What then is left, if anything, differs in the angle of the flanks. Those pairs screw into one another and do not hold.", ""},
 		},
 		Worked: worked{
 			Given: fmt.Sprintf("A bolt, %s over the crests; ten threads by vernier, %s.", mm(b.crest, 2), mm(b.ten, 2)),
 			Steps: []sheet.Step{
-				{What: "The pitch", Formula: "length / n", Numbers: mm(b.ten, 2) + " / 10", Result: mm(b.ten/10, 3) + ", good to 0.005 mm"},
+				{What: "The pitch", Formula: "length / n", Numbers: mm(b.ten, 2) + " / 10", Result: mm(b.ten/10, 3) + ", good to " + mm(verniered/10, 3)},
 				{What: "In threads to the inch", Formula: "25.4 mm / p", Result: plain(float64(units.Inch/(b.ten/10)), 1)},
 				{What: "What fits pitch and diameter, the likeliest first", Result: fmt.Sprintf("%v, %s %% likely", best.Thread(), plain(100*best.Probability, 0))},
 				{What: "It is short of its full size by", Result: mm(best.Short, 2)},
