@@ -3,6 +3,7 @@ package main
 import (
 	"example.com/benchsums/examples/internal/jobfile"
 	"example.com/benchsums/examples/internal/oilmix"
+	"example.com/benchsums/examples/internal/threadsheet"
 	"example.com/benchsums/geometry"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
@@ -27,8 +28,14 @@ type bench struct {
 	openings   []opening
 	gap        *ignition.GapEffect
 	dialSlips  []ignition.Slip
+	trials     trials
+	sampled    []sampled
 	oil        *oilmix.Mix
-	starting   string // what to tell whoever starts it by hand
+	plug       *plugWork // the plug hole, when its thread has a name
+	threads    []*threadsheet.Checked
+	bushes     []*bush   // as far as section 12 has worked them out
+	worn       *wornBore // what section 13 has found of bore, piston and rings
+	starting   string    // what to tell whoever starts it by hand
 }
 
 // newBench works out what the sections share, and refuses what cannot be.

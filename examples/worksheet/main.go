@@ -37,6 +37,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	in := flags.String("in", "", "read the engine from this TOML `file`; - is standard input (default: the engine in the program)")
 	asJSON := flags.Bool("json", false, "write JSON for programs instead of text")
 	asHTML := flags.String("html", "", "write one HTML page to this `file` instead of text; - is standard output")
+	n := flags.Int("trials", 0, "check the plus-or-minus of the main figures by so many random trials each")
 	blank := flags.Bool("template", false, "write an empty file to fill in, and stop")
 	if err := flags.Parse(args); err != nil {
 		if err == flag.ErrHelp {
@@ -50,6 +51,10 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "worksheet: %q: no arguments are read; give a file with -in %s\n", flags.Arg(0), flags.Arg(0))
 		return 2
 	}
+	if *n < 0 || *n > 10_000_000 || *n > 0 && *n < 1000 {
+		fmt.Fprintf(stderr, "worksheet: -trials %d: want 0 for none, or from 1000 to 10000000\n", *n)
+		return 2
+	}
 	if *blank {
 		return finish(stderr, func() error { _, err := stdout.Write(template); return err })
 	}
@@ -58,7 +63,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "worksheet:", err)
 		return 2
 	}
-	s, err := workOut(name, data)
+	s, err := workOut(name, data, trials{*n, onTerminal(stderr, *n)})
 	if err != nil {
 		fmt.Fprintln(stderr, err)
 		return 2

@@ -9,6 +9,7 @@ import (
 
 	"example.com/benchsums/examples/internal/jobfile"
 	"example.com/benchsums/examples/internal/sheet"
+	"github.com/stretchr/testify/require"
 )
 
 // worked returns the demo engine worked out, with its figures by key.
@@ -16,17 +17,11 @@ func worked(t *testing.T) (*bench, map[string]sheet.Figure) {
 	t.Helper()
 	var j job
 	file, err := jobfile.Decode("marrowdale.toml", marrowdale, &j)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	b, err := newBench(file, &j)
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	s, err := b.sheet()
-	if err != nil {
-		t.Fatal(err)
-	}
+	require.NoError(t, err)
 	return b, figuresOf(t, s)
 }
 

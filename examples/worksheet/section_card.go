@@ -244,22 +244,35 @@ func percentOf(drop, stroke length) units.Reading[float64] {
 // stroke, rod and offset add to its uncertainty.
 func (b *bench) propagateAngle(drop length) (units.Result[units.Angle], error) {
 	var x units.Length
-	return propagateCrank(b, func(c geometry.Crank) (units.Angle, error) {
+	f, inputs := crankModel(b, func(c geometry.Crank) (units.Angle, error) {
 		before, _, err := c.AnglesAtDrop(x)
 		return before, err
 	}, units.VaryReading("piston drop", &x, drop))
+	res, err := units.Propagate(f, inputs...)
+	sampleLater(b, "card_advance", "the card's angle before top dead centre", sheet.Degree, res.Reading(), f, inputs)
+	return res, err
 }
 
 // propagateDrop is the drop at an angle before top dead centre.
 func (b *bench) propagateDrop(advance angle) (units.Result[units.Length], error) {
 	var a units.Angle
-	return propagateCrank(b, func(c geometry.Crank) (units.Length, error) { return c.Drop(-a), nil },
+	f, inputs := crankModel(b, func(c geometry.Crank) (units.Length, error) { return c.Drop(-a), nil },
 		units.VaryReading("advance", &a, advance))
+	res, err := units.Propagate(f, inputs...)
+	sampleLater(b, "card_drop", "the card's piston drop", sheet.Millimetre, res.Reading(), f, inputs)
+	return res, err
 }
 
 // propagateCrank propagates through a function of the crank and of what more
 // the caller varies.
 func propagateCrank[Q units.Quantity](b *bench, f func(geometry.Crank) (Q, error), more ...units.Input) (units.Result[Q], error) {
+	g, inputs := crankModel(b, f, more...)
+	return units.Propagate(g, inputs...)
+}
+
+// crankModel makes of a function of the crank one of stroke, rod and offset as
+// they may be, and of what more the caller varies.
+func crankModel[Q units.Quantity](b *bench, f func(geometry.Crank) (Q, error), more ...units.Input) (func() Q, []units.Input) {
 	var stroke, rod, offset units.Length
 	var fail error
 	inputs := append([]units.Input{
@@ -268,7 +281,7 @@ func propagateCrank[Q units.Quantity](b *bench, f func(geometry.Crank) (Q, error
 		units.VaryReading("offset of the cylinder", &offset, b.offset()),
 		units.StopOn(&fail),
 	}, more...)
-	return units.Propagate(func() Q {
+	return func() Q {
 		var v Q
 		c, err := geometry.NewCrank(stroke, rod)
 		if err == nil {
@@ -279,7 +292,7 @@ func propagateCrank[Q units.Quantity](b *bench, f func(geometry.Crank) (Q, error
 		}
 		fail = err
 		return v
-	}, inputs...)
+	}, inputs
 }
 
 func (b *bench) offset() length {

@@ -139,14 +139,16 @@ func (b *bench) fills() ([]geometry.Fill, error) {
 // ratios adds the compression ratio counted from the bottom and from where the
 // cylinder is shut.
 func (b *bench) ratios(s *sheet.Section, bore length, swept units.Result[units.Volume], clearance volume) error {
-	ratio := func(drop length, name string) (units.Result[units.Ratio], error) {
+	ratio := func(drop length, name, key, title string) (units.Result[units.Ratio], error) {
 		d, x, vc := bore.Value, drop.Value, clearance.Value
-		return units.Propagate(func() units.Ratio {
-			return units.Ratio((geometry.Circle(d).Times(x) + vc) / vc)
-		}, units.VaryReading("bore", &d, bore), units.VaryReading(name, &x, drop), units.VaryReading("clearance volume", &vc, clearance))
+		f := func() units.Ratio { return units.Ratio((geometry.Circle(d).Times(x) + vc) / vc) }
+		inputs := []units.Input{units.VaryReading("bore", &d, bore), units.VaryReading(name, &x, drop), units.VaryReading("clearance volume", &vc, clearance)}
+		res, err := units.Propagate(f, inputs...)
+		sampleLater(b, key, title, sheet.Unit[units.Ratio]{Name: "", One: 1}, res.Reading(), f, inputs)
+		return res, err
 	}
 	one := sheet.Unit[units.Ratio]{Name: "", One: 1}
-	geometric, err := ratio(*b.stroke, "stroke")
+	geometric, err := ratio(*b.stroke, "stroke", "geometric", "the geometric ratio")
 	if err != nil {
 		return b.file.Errorf("bore", "%v", err)
 	}
@@ -157,7 +159,7 @@ func (b *bench) ratios(s *sheet.Section, bore length, swept units.Result[units.V
 	drawBudget(s, "the geometric ratio", geometric)
 	if p := b.job.Ports; p != nil && len(p.ExhaustTop) > 0 && len(b.job.Crank.CrownTop) > 0 {
 		closing := difference(mean(p.ExhaustTop, p.DepthsGoodTo), mean(b.job.Crank.CrownTop, b.job.Crank.DepthsGoodTo))
-		trapped, err := ratio(closing, "drop at exhaust closing")
+		trapped, err := ratio(closing, "drop at exhaust closing", "trapped", "the trapped ratio")
 		if err != nil {
 			return b.file.Errorf("ports.exhaust_top", "%v", err)
 		}

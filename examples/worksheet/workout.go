@@ -7,21 +7,22 @@ import (
 
 // workOut reads a file and works out the sheet. Nothing is returned in part:
 // a reading that cannot be right stops it all.
-func workOut(name string, data []byte) (*sheet.Sheet, error) {
+func workOut(name string, data []byte, t trials) (*sheet.Sheet, error) {
 	var j job
 	file, err := jobfile.Decode(name, data, &j)
 	if err != nil {
 		return nil, err
 	}
-	return sections(file, &j)
+	return sections(file, &j, t)
 }
 
 // sections works out the sheet of a job.
-func sections(file *jobfile.File, j *job) (*sheet.Sheet, error) {
+func sections(file *jobfile.File, j *job, t trials) (*sheet.Sheet, error) {
 	b, err := newBench(file, j)
 	if err != nil {
 		return nil, err
 	}
+	b.trials = t
 	return b.sheet()
 }
 
@@ -31,6 +32,7 @@ func (b *bench) sheet() (*sheet.Sheet, error) {
 	for _, section := range [...]func() (*sheet.Section, error){
 		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.valvesSection, b.compressionSection,
 		b.plugSection, b.threadsSection, b.adapterSection, b.bushesSection, b.boreSection, b.springsSection, b.oilSection,
+		b.trialsSection,
 		func() (*sheet.Section, error) { return b.ownSection(s) },
 	} {
 		sec, err := section()
