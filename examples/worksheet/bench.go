@@ -3,6 +3,7 @@ package main
 import (
 	"example.com/benchsums/examples/internal/jobfile"
 	"example.com/benchsums/examples/internal/oilmix"
+	"example.com/benchsums/examples/internal/springsheet"
 	"example.com/benchsums/examples/internal/threadsheet"
 	"example.com/benchsums/geometry"
 	"example.com/benchsums/ignition"
@@ -22,6 +23,7 @@ type bench struct {
 	round  *ignition.Rim
 	lean   angle
 
+	tdcFigures lengths // rim figures that top dead centre was found from
 	tdc        *length // rim figure of top dead centre, when section 1 has found it
 	card       *timing // what the card says, when section 3 has worked it out
 	cardFigure *length // and its rim figure
@@ -29,19 +31,21 @@ type bench struct {
 	gap        *ignition.GapEffect
 	dialSlips  []ignition.Slip
 	trials     trials
+	doubts     map[string][]string // by the key of the section that is to ask
 	sampled    []sampled
 	oil        *oilmix.Mix
 	plug       *plugWork // the plug hole, when its thread has a name
 	threads    []*threadsheet.Checked
 	bushes     []*bush   // as far as section 12 has worked them out
 	worn       *wornBore // what section 13 has found of bore, piston and rings
-	starting   string    // what to tell whoever starts it by hand
+	springs    *springsheet.Result
+	starting   string // what to tell whoever starts it by hand
 }
 
 // newBench works out what the sections share, and refuses what cannot be.
 func newBench(file *jobfile.File, j *job) (*bench, error) {
 	b := &bench{job: j, file: file}
-	for _, step := range [...]func() error{b.setStroke, b.setRod, b.setCrank, b.setRim, b.setLean} {
+	for _, step := range [...]func() error{b.checkGoodTo, b.setStroke, b.setRod, b.setCrank, b.setRim, b.setLean} {
 		if err := step(); err != nil {
 			return nil, err
 		}
@@ -58,7 +62,7 @@ func (b *bench) setStroke() error {
 	case c.Stroke != nil:
 		b.stroke = c.Stroke
 	case len(c.CrownTop) > 0 && len(c.CrownBottom) > 0:
-		s := difference(mean(c.CrownBottom, c.DepthsGoodTo), mean(c.CrownTop, c.DepthsGoodTo))
+		s := difference(b.meanOf("crank", "crank.crown_at_bottom", c.CrownBottom, c.DepthsGoodTo), b.meanOf("crank", "crank.crown_at_top", c.CrownTop, c.DepthsGoodTo))
 		b.stroke = &s
 	case len(c.CrownTop)+len(c.CrownBottom) > 0:
 		return b.file.Errorf("crank", "the crown edge at one end only: give crown_at_top and crown_at_bottom")
@@ -83,7 +87,7 @@ func (b *bench) setRod() error {
 		if c.GudgeonPin == nil || c.Crankpin == nil {
 			return b.file.Errorf("crank.rod_over_pins", "measured over the pins: give gudgeon_pin and crankpin too")
 		}
-		r := difference(difference(mean(c.RodOverPins, c.RodGoodTo), scale(*c.GudgeonPin, 0.5)), scale(*c.Crankpin, 0.5))
+		r := difference(difference(b.meanOf("crank", "crank.rod_over_pins", c.RodOverPins, c.RodGoodTo), scale(*c.GudgeonPin, 0.5)), scale(*c.Crankpin, 0.5))
 		b.rod = &r
 	}
 	return nil
@@ -114,14 +118,15 @@ func (b *bench) setRim() error {
 	var rim ignition.Rim
 	switch {
 	case len(r.Girth) > 0:
-		g := both(r.Girth, r.GirthGoodTo)
+		g := b.meanOf("rim", "rim.girth", r.Girth, r.GirthGoodTo)
+		g = shared(g, r.GirthGoodTo)
 		if rim, err = ignition.NewRimOfTape(g.Value, r.Tape); err != nil {
 			return b.file.Errorf("rim.girth", "%v", err)
 		}
 		g.Value = rim.Girth()
 		b.girth = &g
 	case len(r.Diameter) > 0:
-		d := mean(r.Diameter, r.DiameterGoodTo)
+		d := b.meanOf("rim", "rim.diameter", r.Diameter, r.DiameterGoodTo)
 		if rim, err = ignition.NewRim(d.Value); err != nil {
 			return b.file.Errorf("rim.diameter", "%v", err)
 		}

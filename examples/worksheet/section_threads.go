@@ -1,9 +1,42 @@
 package main
 
-import "example.com/benchsums/examples/internal/sheet"
+import (
+	"example.com/benchsums/examples/internal/sheet"
+	"example.com/benchsums/examples/internal/threadsheet"
+)
 
-// A threadJob is what was measured for it.
-type threadJob struct{}
+// A threadJob is what was measured of threads without a name; the program
+// threadcheck says more about each of them.
+type threadJob = threadsheet.Job
 
 // threadsSection names the other threads, and says what to do about a torn hole.
-func (b *bench) threadsSection() (*sheet.Section, error) { return nil, nil }
+func (b *bench) threadsSection() (*sheet.Section, error) {
+	if b.job.Threads == nil {
+		return nil, nil
+	}
+	all, err := threadsheet.All(b.file, "threads", b.job.Threads)
+	if err != nil {
+		return nil, err
+	}
+	b.threads = all
+	s := threadsheet.Summary("threads", all)
+	s.Number = 10
+	s.Title = "The other threads"
+	s.Figures = threadsheet.Figures("threads", all)
+	for _, c := range all {
+		if c.Torn {
+			s.Title = "The other threads, and the torn hole"
+		}
+		c.WorkPitch(s)
+		if err := c.AddTorn(s); err != nil {
+			return nil, err
+		}
+		if p, ok := c.Picture(); ok && !c.Named() {
+			s.Pictures = append(s.Pictures, p)
+		}
+		for _, q := range c.Questions() {
+			s.Questions = append(s.Questions, c.Name+": "+q)
+		}
+	}
+	return s, nil
+}

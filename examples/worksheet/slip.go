@@ -20,7 +20,7 @@ type slip struct {
 // own sum, and those that any figure of its unit can suffer.
 func (b *bench) slips(f sheet.Figure, figures map[string]sheet.Figure) []slip {
 	var all []slip
-	for _, of := range [...]func(sheet.Figure, map[string]sheet.Figure) []slip{b.timingSlips, b.rimSlips, b.pointSlips, b.portSlips, b.volumeSlips, b.oilSlips} {
+	for _, of := range [...]func(sheet.Figure, map[string]sheet.Figure) []slip{b.timingSlips, b.rimSlips, b.pointSlips, b.portSlips, b.volumeSlips, b.adapterSlips, b.bushSlips, b.boreSlips, b.threadSlips, b.springSlips, b.oilSlips} {
 		all = append(all, of(f, figures)...)
 	}
 	return append(all, unitSlips(f)...)
@@ -29,6 +29,9 @@ func (b *bench) slips(f sheet.Figure, figures map[string]sheet.Figure) []slip {
 // unitSlips are the mistakes of units.
 func unitSlips(f sheet.Figure) []slip {
 	v := f.Value
+	if strings.HasPrefix(f.Key, "springs.") && f.Unit != "mm" {
+		return springUnitSlips(f) // no crank turns there
+	}
 	switch f.Unit {
 	case "mm":
 		return []slip{

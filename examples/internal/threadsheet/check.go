@@ -193,5 +193,8 @@ func (c *Checked) Key() string {
 	if c.Name == "" {
 		return "thread"
 	}
-	return "thread_" + slug(c.Name)
+	return "thread_" + c.Slug()
 }
+
+// Slug is the name in small letters and figures, as keys of a sheet have it.
+func (c *Checked) Slug() string { return slug(c.Name) }

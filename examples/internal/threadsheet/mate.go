@@ -67,23 +67,41 @@ func (m *Mating) after() string {
 
 // mates adds what comes of the two, what gets hurt, and the working.
 func (c *Checked) mates(s *sheet.Section) {
-	var text, harms []string
 	for _, m := range c.Mates() {
-		text = append(text, m.String())
-		for _, h := range m.Harms {
-			if !slices.Contains(harms, h.String()) {
-				harms = append(harms, h.String())
-			}
-		}
 		m.working(s)
 	}
-	if len(text) == 0 {
-		return
+	if text := c.MatesText(); text != "" {
+		s.Answer = append(s.Answer, text)
 	}
+}
+
+// MatesText says what comes of the likeliest thread and its rival screwed
+// together, and what gets hurt; nothing where there is no rival.
+func (c *Checked) MatesText() string {
+	var harms []string
+	text := matesText(c.Mates(), &harms)
 	if len(harms) > 0 {
-		text = append(text, "What gets hurt: "+strings.Join(harms, "; ")+".")
+		text = append(text, harmText(harms))
 	}
-	s.Answer = append(s.Answer, strings.Join(text, " "))
+	return strings.Join(text, " ")
+}
+
+// matesText says what comes of each, and adds to the harms those that are new.
+func matesText(all []Mating, harms *[]string) []string {
+	var text []string
+	for _, m := range all {
+		text = append(text, m.String())
+		for _, h := range m.Harms {
+			if !slices.Contains(*harms, h.String()) {
+				*harms = append(*harms, h.String())
+			}
+		}
+	}
+	return text
+}
+
+func harmText(harms []string) string {
+	return "What gets hurt when the one is taken for the other: " + strings.Join(harms, "; ") + "."
 }
 
 // working sets out why they bind or run.

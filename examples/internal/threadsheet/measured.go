@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"example.com/benchsums/examples/internal/jobfile"
-	"example.com/benchsums/examples/internal/repeats"
+	"example.com/benchsums/examples/internal/readings"
 	"example.com/benchsums/threads"
 	"example.com/benchsums/units"
 )
@@ -103,7 +103,7 @@ func (m *Measured) setCrest(f *jobfile.File, at string, r *threads.Readings) err
 			return f.Errorf(under(at, "crest"), "%v: want the whole diameter over the crests, from 0.5 mm to 1 m", d)
 		}
 	}
-	r.Crest = repeats.Mean(m.Crest, m.CrestGoodTo)
+	r.Crest = readings.Mean(m.Crest, m.CrestGoodTo)
 	return nil
 }
 
@@ -117,7 +117,7 @@ func (m *Measured) setPitch(f *jobfile.File, at string, r *threads.Readings) err
 	case len(m.Length) == 0:
 		return f.Errorf(under(at, "length"), "not given: want the length over the %d pitches", m.Pitches)
 	}
-	p, err := threads.PitchOver(m.Pitches, repeats.Mean(m.Length, m.LengthGoodTo))
+	p, err := threads.PitchOver(m.Pitches, readings.Mean(m.Length, m.LengthGoodTo))
 	if err != nil {
 		return f.Errorf(under(at, "length"), "%v", err)
 	}

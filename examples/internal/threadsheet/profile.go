@@ -79,7 +79,7 @@ func Profiles(first, second threads.Thread, part threads.Part, engaged units.Len
 	d := picture.NewDrawing(max(long*scale, least)+2*margin, (top-bottom)*scale+34)
 	place := func(x, r float64) [2]float64 { return [2]float64{margin + x*scale, 4 + (top-r)*scale} }
 	outline := func(pr profile) [][2]float64 {
-		n := int(math.Ceil(long / pr.p * 48))
+		n := steps(long, pr.p)
 		points := make([][2]float64, n+1)
 		for i := range points {
 			x := long * float64(i) / float64(n)

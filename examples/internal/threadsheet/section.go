@@ -26,22 +26,20 @@ const leftHanded = "A left-hand thread tightens anticlockwise: turned as usual t
 func (c *Checked) Section(key string) *sheet.Section {
 	s := &sheet.Section{Key: key, Title: c.title()}
 	s.Answer = append(s.Answer, c.Answer())
-	c.together(s)
+	if text := c.together(); text != "" {
+		s.Answer = append(s.Answer, text)
+	}
 	if c.Readings.Pitch.Value == 0 {
 		s.Questions = append(s.Questions, "The pitch was not measured: take the length over as many threads as will go, and most of these names fall away.")
 	}
-	switch second, listed, ok := c.Second(); {
-	case !c.Named():
-		s.Answer = append(s.Answer, c.settle()...)
-	case ok && listed:
-		s.Answer = append(s.Answer, "The next is "+second.Designation()+". "+strings.Join(c.settle(), " "))
-	case ok:
-		s.Answer = append(s.Answer, c.nearestText(second))
-	}
-	s.Figures = c.figures(key+".", "")
+	s.Answer = append(s.Answer, c.Next()...)
+	s.Figures = c.Figures(key+".", "")
 	s.Tables = append(s.Tables, c.candidates())
-	c.working(s)
+	c.Working(s)
 	c.mates(s)
+	if c.Remark != "" {
+		s.Answer = append(s.Answer, "Noted of it: "+c.Remark+".")
+	}
 	if p, ok := c.Picture(); ok {
 		s.Pictures = append(s.Pictures, p)
 	}
@@ -51,6 +49,21 @@ func (c *Checked) Section(key string) *sheet.Section {
 		s.Cautions = append(s.Cautions, leftHanded)
 	}
 	return s
+}
+
+// Next says what would settle the thread, or where it has a name what it must
+// not be taken for.
+func (c *Checked) Next() []string {
+	second, listed, ok := c.Second()
+	switch {
+	case !c.Named():
+		return c.settle()
+	case ok && listed:
+		return []string{"The next is " + second.Designation() + ". " + strings.Join(c.settle(), " ")}
+	case ok:
+		return []string{c.nearestText(second)}
+	}
+	return nil
 }
 
 // nearestText names the thread of the tables that may be taken for the one
@@ -77,19 +90,19 @@ func (c *Checked) title() string {
 }
 
 // together says that two were looked at as one thread.
-func (c *Checked) together(s *sheet.Section) {
+func (c *Checked) together() string {
 	if c.Mate == nil {
-		return
+		return ""
 	}
 	text := fmt.Sprintf("That is by its own readings and those of %s, which belongs in it: the two are of one thread.", c.Mate.Name)
 	if a := c.Alone.Candidates; !c.Alone.Decided(Sure) && len(a) > 1 {
 		text += fmt.Sprintf(" Alone it might be %v (%s) or %v (%s).", a[0].Thread(), percent(a[0].Probability), a[1].Thread(), percent(a[1].Probability))
 	}
-	s.Answer = append(s.Answer, text)
+	return text
 }
 
-// figures are those of the readings: keys and names begin as given.
-func (c *Checked) figures(key, name string) []sheet.Figure {
+// Figures are those of the readings: keys and names begin as given.
+func (c *Checked) Figures(key, name string) []sheet.Figure {
 	var out []sheet.Figure
 	r := c.Readings
 	if r.Crest.Value != 0 {
@@ -136,18 +149,27 @@ func (c *Checked) basis() string {
 	return "the readings, and what was usual on " + c.Origin + " machines"
 }
 
-// working sets out the sums.
-func (c *Checked) working(s *sheet.Section) {
-	r := c.Readings
+// WorkPitch sets out how the pitch came about.
+func (c *Checked) WorkPitch(s *sheet.Section) {
+	r, name := c.Readings, "Pitch"
+	if c.Name != "" {
+		name = c.Name + ": pitch"
+	}
 	if c.Pitches > 0 {
 		over := units.Reading[units.Length]{Value: r.Pitch.Value * units.Length(c.Pitches), Std: r.Pitch.Std * units.Length(c.Pitches), DoF: r.Pitch.DoF}
-		s.Add("Pitch from the length over several: an error of the length is divided by their number", "p = l / n,  tpi = 25.4 mm / p",
+		s.Add(name+" from the length over several", "p = l / n,  tpi = 25.4 mm / p",
 			fmt.Sprintf("%s / %d", sheet.Value(over, sheet.Millimetre), c.Pitches),
 			fmt.Sprintf("%s, or %s to the inch", sheet.Show(r.Pitch, sheet.Millimetre), sheet.Show(perInch(r.Pitch), sheet.Number)))
 	} else if len(c.Leaf) > 0 {
-		s.Add("Pitch from a gauge leaf: a misfit of 0.09 mm over its length is not seen (common practice, no source)", "p ± 0.09 mm / n",
+		s.Add(name+" from a gauge leaf: a misfit of 0.09 mm over its length is not seen (common practice, no source)", "p ± 0.09 mm / n",
 			fmt.Sprintf("%v on %d threads", c.Leaf[0], c.leafOn()), sheet.Show(r.Pitch, sheet.Millimetre))
 	}
+}
+
+// Working sets out the sums.
+func (c *Checked) Working(s *sheet.Section) {
+	r := c.Readings
+	c.WorkPitch(s)
 	best, ok := c.Best()
 	if !ok || r.Crest.Value == 0 {
 		return

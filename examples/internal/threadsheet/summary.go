@@ -24,10 +24,14 @@ func Summary(key string, all []*Checked) *sheet.Section {
 	if len(none) > 0 {
 		s.Answer = append(s.Answer, "Of no series in the tables, or not measured right: "+listOf(none)+".")
 	}
-	for _, c := range append(soon, tied...) {
-		s.Answer = append(s.Answer, c.Name+". "+strings.Join(c.settle(), " "))
-	}
+	s.Answer = append(s.Answer, openText(append(soon, tied...))...)
 	s.Tables = append(s.Tables, namesTable(all))
+	for _, c := range append(soon, tied...) {
+		if how := c.improve(); how != "" {
+			s.Improve = c.Name + ", " + how
+			break
+		}
+	}
 	for _, c := range all {
 		if c.Found.Hand == threads.LeftHand {
 			s.Cautions = append(s.Cautions, c.Name+": "+leftHanded)
@@ -97,6 +101,20 @@ func alsoText(c *Checked) string {
 		}
 	}
 	return strings.Join(each, ", ")
+}
+
+// openText says of each thread that is left open what would settle it and what
+// comes of taking the one for the other, and in the end what gets hurt.
+func openText(open []*Checked) []string {
+	var out, harms []string
+	for _, c := range open {
+		text := append([]string{c.Name + ". " + strings.Join(c.settle(), " ")}, matesText(c.Mates(), &harms)...)
+		out = append(out, strings.Join(text, " "))
+	}
+	if len(harms) > 0 {
+		out = append(out, harmText(harms))
+	}
+	return out
 }
 
 // Figures are the pitches of all threads, with the name of each in key and name.

@@ -23,7 +23,7 @@ func (c *Checked) AddTorn(s *sheet.Section) error {
 		s.Answer = append(s.Answer, "What is left of "+c.Name+" has no name, so nothing can be said of its repair.")
 		return nil
 	}
-	h := &torn{Checked: c, t: t, key: s.Key + "." + slug(c.Name) + "_"}
+	h := &torn{Checked: c, t: t, key: s.Key + "." + c.Slug() + "_", own: s.Key == c.Key()}
 	for _, step := range [...]func(*sheet.Section) error{h.left, h.length, h.loads, h.repairs} {
 		if err := step(s); err != nil {
 			return err
@@ -38,6 +38,7 @@ type torn struct {
 	*Checked
 	t   threads.Thread
 	key string
+	own bool // the section is about this thread and no other
 }
 
 // left is how much thread the hole has left, of the basic depth.
@@ -55,6 +56,11 @@ func (h *torn) left(s *sheet.Section) error {
 	if h.Mate != nil && h.Mate.Readings.Crest.Value != 0 {
 		if h.withStud(s, &text) != nil {
 			text += "; the stud as it measures passes through it"
+		}
+	}
+	if !h.own {
+		if why := h.together(); why != "" {
+			text = fmt.Sprintf("%s is %v. %s %s", h.Name, h.t, why, text)
 		}
 	}
 	s.Answer = append(s.Answer, text+". What was pulled once is weaker than any sum says: do not tighten it again as it is.")
