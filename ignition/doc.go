@@ -100,7 +100,8 @@
 // just past the top it stays where it is until the slack is taken up. The same
 // height then comes later in the way of turning, by δ/(2 dx/dθ) ([LateBy]):
 // turning forward top dead centre is found late, turning backward early by as
-// much. Readings both ways show δ and are free of it. So is a positive stop
+// much. Readings both ways show δ and are free of it; middles taken one way only
+// carry in their uncertainty what δ there may be ([MostSlack]). So is a positive stop
 // ([Stop]), against which the piston is pushed from both sides; it asks no dial,
 // no rod and no stroke. A dial is best put to zero while the piston is pushed up
 // to the top: drops set on the way up then need no correction, drops set on the

@@ -16,7 +16,7 @@ type Bisection struct {
 	Slack    units.Reading[units.Length] // lost motion along the bore, where the engine was turned both ways or it was known
 	Pairs    []Pair
 	Scatter  float64  // how many times more than stated the middles scatter
-	OneWay   bool     // turned one way only with the slack unknown: late, in the way of turning, by the slack over twice the slope
+	OneWay   bool     // turned one way only with the slack unknown: late, in the way of turning, by the slack over twice the slope, which the uncertainty allows for
 	Notes    []string // what a person should be told
 }
 
@@ -54,8 +54,12 @@ func (p Pair) LateBy(slack units.Length) units.Length {
 //
 // and turning backward as much early. With series both ways the two are found
 // together and the position is free of it, and so it is where the slack is
-// known. With one way only the position is what the readings say, not put right,
-// and OneWay is set: its uncertainty does not hold the slack.
+// known. With one way only and the slack unknown the position is what the
+// readings say, not put right, and OneWay is set. The slack is then in the
+// uncertainty: as large as Setup.Slack where that is stated, √(value² + u²), and
+// otherwise anything from none to [MostSlack], a root mean square of
+// MostSlack/√3, times what it does to the middles. An interval of two standard
+// uncertainties holds the whole of it.
 //
 // Pairs are weighed by their uncertainty, which comes from the dial and the rim,
 // the dial's share being the larger the nearer the pair is to the top; readings
@@ -110,6 +114,7 @@ type bisecting struct {
 	std    []float64         // of a reading's place along the rim, by reading
 	fitted [2]float64        // position and slack
 	cov    [2][2]float64     // as the readings are stated
+	slack  float64           // share of the slack in the uncertainty of the position, where it is not found
 }
 
 // pair makes the pairs of every series.

@@ -60,6 +60,10 @@ const (
 // way is listed with its deviation, its share of the weight and whether it was
 // worth the trouble.
 //
+// A [Bisection] turned one way only with its slack unknown has that slack in its
+// uncertainty and weighs no more than it is worth; two turned the same way share
+// the slack, so give them the same name in Readings.
+//
 // The error is [units.ErrDomain] for no way, or one without a standard
 // uncertainty, which could not be weighed.
 //

@@ -72,7 +72,7 @@ func (b *bisecting) target(i int, free bool) float64 {
 func (b *bisecting) covariance(keep []bool, free bool, inverse [2][2]float64) (c [2][2]float64) {
 	b.share = make([]float64, len(keep))
 	gain := make([][2]float64, len(b.points)) // how far the result moves with each reading
-	known := 0.0                              // and the position with the slack that is known
+	late := 0.0                               // and the position with the slack
 	for i, ok := range keep {
 		if !ok {
 			continue
@@ -86,7 +86,7 @@ func (b *bisecting) covariance(keep []bool, free bool, inverse [2][2]float64) (c
 			gain[r][0] += g[0] * o
 			gain[r][1] += g[1] * o
 		}
-		known += g[0] * b.play[i]
+		late += g[0] * b.play[i]
 		b.share[i] = g[0]
 	}
 	for r, g := range gain {
@@ -96,8 +96,13 @@ func (b *bisecting) covariance(keep []bool, free bool, inverse [2][2]float64) (c
 			}
 		}
 	}
-	if !free && b.setup.SlackKnown {
-		c[0][0] += math.Pow(known*float64(b.setup.Slack.Std), 2)
+	b.slack = 0
+	switch {
+	case free: // in c
+	case b.setup.SlackKnown:
+		b.slack = math.Abs(late) * float64(b.setup.Slack.Std)
+	default:
+		b.slack = math.Abs(late) * b.setup.unknownSlack()
 	}
 	return c
 }
@@ -153,7 +158,7 @@ func (b *bisecting) result(found search) (Bisection, error) {
 	r.Position = units.Reading[units.Length]{
 		Value: b.setup.onRule(units.Length(b.setup.Figures.sign()*b.fitted[0]), b.figures...),
 		Std:   units.Length(scale * math.Sqrt(b.cov[0][0])), DoF: dof,
-	}.With(units.Length(b.setup.offsetStd(b.half, b.share)))
+	}.With(units.Length(math.Hypot(b.slack, b.setup.offsetStd(b.half, b.share))))
 	switch {
 	case b.bothWays(found.keep):
 		r.Slack = units.Reading[units.Length]{Value: units.Length(b.fitted[1]), Std: units.Length(scale * math.Sqrt(b.cov[1][1])), DoF: dof}
@@ -187,7 +192,7 @@ func (b *Bisection) note(s Setup, st study, found search) {
 				late = math.Max(late, math.Abs(float64(p.LateBy(tenth))))
 			}
 		}
-		add("the engine was turned %v only: with slack the position comes late in that way of turning, by up to %.2f of rim for each 0.1 mm of slack: take a series turning the other way too", b.Pairs[0].Turned, units.Length(late))
+		add("the engine was turned %v only: with slack the position comes late in that way of turning, by up to %.2f of rim for each 0.1 mm of slack; the uncertainty allows for %.2f of slack: take a series turning the other way too", b.Pairs[0].Turned, units.Length(late), s.slackAllowed())
 	}
 	if s.OffsetUnknown {
 		add("the offset of the cylinder is not allowed for")

@@ -74,12 +74,12 @@ type Setup struct {
 	Stroke units.Reading[units.Length] // of the piston, from its highest to its lowest
 	Rod    units.Reading[units.Length] // between centres
 	Offset units.Reading[units.Length] // of the cylinder, signed as in [geometry.Crank.WithOffset]
-	Slack  units.Reading[units.Length] // lost motion along the bore; counts only if SlackKnown
+	Slack  units.Reading[units.Length] // lost motion along the bore: see SlackKnown
 
 	RodUnknown    bool // find the rod from the readings
 	OffsetUnknown bool // find the offset from the readings
 	SideUnknown   bool // the offset's size is known but not its sign: try both
-	SlackKnown    bool // take Slack as given instead of finding it from the readings
+	SlackKnown    bool // take Slack as given; else it is found, or where it cannot be, counts as what there may be (0: see MostSlack)
 
 	Rim        Rim          // the rim the figures lie on
 	RimStd     units.Length // standard uncertainty of its diameter
@@ -94,6 +94,31 @@ type Setup struct {
 	Division   units.Length // smallest division of the dial; 0 stands for 0.01 mm
 	NeedleTurn units.Length // one turn of the needle; 0 stands for 1 mm
 	RuleMark   units.Length // from one numbered mark of the rule on the rim to the next; 0 stands for 10 mm
+}
+
+// MostSlack is the most lost motion along the bore that an engine which still
+// runs is taken to have where nothing is stated of it and the readings cannot
+// tell: main bearing, big end and gudgeon pin together (common practice, no
+// source). State [Setup.Slack] for an engine that is known to be worse, or
+// better.
+const MostSlack = 0.2 * units.Millimetre
+
+// unknownSlack is how far an unknown slack may lie from none, as a root mean
+// square: as stated, or anywhere from 0 to MostSlack, which gives MostSlack/√3
+// (rectangular; JCGM 100:2008, 4.3.7 and F.2.4.5).
+func (s Setup) unknownSlack() float64 {
+	if s.Slack.Value != 0 || s.Slack.Std != 0 {
+		return math.Hypot(float64(s.Slack.Value), float64(s.Slack.Std))
+	}
+	return float64(MostSlack) / math.Sqrt(3)
+}
+
+// slackAllowed is the slack that two of those uncertainties hold.
+func (s Setup) slackAllowed() units.Length {
+	if s.Slack.Value != 0 || s.Slack.Std != 0 {
+		return s.Slack.Value + 2*s.Slack.Std
+	}
+	return MostSlack
 }
 
 // typicalRodRatio is the rod in throws that an unknown rod is first taken for:

@@ -48,6 +48,102 @@ func TestCoverageOfBisection(t *testing.T) {
 	}
 }
 
+// Turned one way only with the slack unknown, the truth lies inside the interval
+// stated for any slack there may be, and the middle stays what the readings say.
+func TestOneWayHoldsAnUnknownSlack(t *testing.T) {
+	const mm = units.Millimetre
+	for _, tc := range []struct {
+		name  string
+		slack units.Length
+		prior units.Reading[units.Length]
+	}{
+		{"no slack", 0, units.Reading[units.Length]{}},
+		{"0.1 mm", 0.1 * mm, units.Reading[units.Length]{}},
+		{"as much as there may be", ignition.MostSlack, units.Reading[units.Length]{}},
+		{"0.5 mm, about that stated", 0.5 * mm, units.WithStd(0.4*mm, 0.1*mm)},
+	} {
+		for i, turned := range []ignition.Turned{ignition.Forward, ignition.Backward} {
+			t.Run(tc.name+", "+turned.String(), func(t *testing.T) {
+				held, n := 0, 0
+				forSeeds(t, fewer(200), func(t *testing.T, rng *rand.Rand, seed int) {
+					s := demoSetup()
+					e := drawn(rng, s)
+					e.slack, s.Slack = tc.slack, tc.prior
+					b, err := ignition.Bisect(s, bothWays(rng, e)[i])
+					if err != nil {
+						t.Fatalf("seed %d: %v", seed, err)
+					}
+					u, _, err := b.Position.Expanded(0.95)
+					if err != nil || !b.OneWay {
+						t.Fatalf("seed %d: one way %v, error %v", seed, b.OneWay, err)
+					}
+					n++
+					if math.Abs(float64(b.Position.Value-e.tdc)) <= float64(u) {
+						held++
+					}
+				})
+				t.Logf("95 %% interval holds %d of %d", held, n)
+				if share := float64(held) / float64(n); share < 0.95-4*math.Sqrt(0.95*0.05/float64(n)) {
+					t.Errorf("95 %% interval holds the truth %d times in %d", held, n)
+				}
+			})
+		}
+	}
+}
+
+// The share of the slack is that of a rectangular spread from 0 to its limit
+// about a position that is not put right for it, by slack over twice the slope.
+func TestOneWayShareOfSlack(t *testing.T) {
+	const mm = units.Millimetre
+	s := demoSetup()
+	pair := ignition.Series{Turned: ignition.Forward, Readings: []ignition.DialReading{{Rim: 100 * mm, Dial: 4 * mm}, {Rim: 246 * mm, Dial: 4 * mm}}}
+	find := func(change func(*ignition.Setup)) ignition.Bisection {
+		s := s
+		change(&s)
+		b, err := ignition.Bisect(s, pair)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return b
+	}
+	none := find(func(s *ignition.Setup) { s.SlackKnown = true })
+	for _, tc := range []struct {
+		name  string
+		slack units.Reading[units.Length]
+		rms   units.Length
+	}{
+		{"nothing stated", units.Reading[units.Length]{}, ignition.MostSlack / units.Length(math.Sqrt(3))},
+		{"stated", units.WithStd(0.3*mm, 0.4*mm), 0.5 * mm},
+	} {
+		got := find(func(s *ignition.Setup) { s.Slack = tc.slack })
+		late := none.Pairs[0].LateBy(tc.rms)
+		figures.Near(t, tc.name+": uncertainty, mm", inMM(got.Position.Std), math.Hypot(inMM(none.Position.Std), inMM(late)), 1e-9)
+		figures.Near(t, tc.name+": position, mm", inMM(got.Position.Value), inMM(none.Position.Value), 1e-12)
+	}
+}
+
+// A middle found one way does not outvote a stop.
+func TestOneWayDoesNotOutvote(t *testing.T) {
+	s := demoSetup()
+	e := drawn(rand.New(rand.NewPCG(1, 1927)), s)
+	rng := rand.New(rand.NewPCG(2, 1927))
+	b, err := ignition.Bisect(s, e.series(rng, "A", ignition.Forward, every(60, 290, 5)...))
+	if err != nil {
+		t.Fatal(err)
+	}
+	stop, err := ignition.Stop(s, e.stop(rng, 5)...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	c, err := ignition.Combine(ignition.Way{Name: "middles one way", Position: b.Position}, ignition.Way{Name: "stop", Position: stop.Position})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if share := c.Ways[0].Share; !(share < 0.5) || !c.Agree {
+		t.Errorf("share %.2f of the weight, agree %v: %+v", share, c.Agree, c)
+	}
+}
+
 func TestCoverageOfStop(t *testing.T) {
 	for _, tc := range []struct {
 		name   string
