@@ -36,7 +36,7 @@ func (d *Drum) hold(f *jobfile.File, at string) (*Drummed, error) {
 	if err := d.check(f, at); err != nil {
 		return nil, err
 	}
-	h := &Drummed{Job: d, rules: springs.StripRules{SpareTurns: d.spare(), Friction: float64(d.friction())}}
+	h := &Drummed{Job: d, rules: springs.StripRules{SpareTurns: d.SpareTurnsOrUsual(), Friction: float64(d.friction())}}
 	h.free, _ = d.Lies.state() // checked
 	for i := range d.Strip {
 		m, err := d.Steel.material(f, at+".steel", d.Strip[i].Thickness.Value)
@@ -90,7 +90,8 @@ func (h *Drummed) chosen() (*Stripped, bool) {
 	return s, h.Ranked[0].Works
 }
 
-func (d *Drum) spare() float64 {
+// SpareTurnsOrUsual returns the turns to be left with the rope right out.
+func (d *Drum) SpareTurnsOrUsual() float64 {
 	if d.SpareTurns == nil {
 		return spareTurns
 	}
@@ -123,8 +124,8 @@ func (d *Drum) check(f *jobfile.File, at string) error {
 		return f.Errorf(at+".strips_lie", "not stated: say \"slack on the wall\", \"straight\" or how many turns a strip makes lying loose, as \"3.5 turns\"; the torque goes by it as much as by the size")
 	case !(d.friction() >= 0 && d.friction() < 1):
 		return f.Errorf(at+".friction", "%v: want 0 %% to below 100 %%, what the coils rub away of the torque", d.friction())
-	case !(d.spare() >= 0 && d.spare() < 100):
-		return f.Errorf(at+".spare_turns", "%g: want turns from 0 to 100, to be left with the rope right out", d.spare())
+	case !(d.SpareTurnsOrUsual() >= 0 && d.SpareTurnsOrUsual() < 100):
+		return f.Errorf(at+".spare_turns", "%g: want turns from 0 to 100, to be left with the rope right out", d.SpareTurnsOrUsual())
 	case d.MostPull != nil && !(*d.MostPull > d.PullHome.Value):
 		return f.Errorf(at+".most_pull", "%v: want more than %v, the pull that brings the rope home", *d.MostPull, d.PullHome.Value)
 	case len(d.Strip) == 0:
@@ -224,4 +225,13 @@ func (w window) windOn() units.Angle {
 		return w.least
 	}
 	return up
+}
+
+// WindOn is what to wind on first of the best strip; 0 where none will do.
+func (h *Drummed) WindOn() units.Angle {
+	s, works := h.chosen()
+	if !works {
+		return 0
+	}
+	return h.window(s.Choice, h.Travel, s.Choice.Strength.Least).windOn()
 }

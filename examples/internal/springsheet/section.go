@@ -120,15 +120,15 @@ func putCoil[Q units.Quantity](w *writer, h *Levered, x *Wired, key, name string
 // The units of springs.
 var (
 	turns     = sheet.Unit[units.Angle]{Name: "turns", One: units.Turn}
-	nmm       = sheet.Unit[units.Torque]{Name: "N\u00a0mm", One: units.NewtonMillimetre}
-	lbfIn     = sheet.Unit[units.Torque]{Name: "lbf\u00a0in", One: units.PoundForceInch}
+	nmm       = sheet.Unit[units.Torque]{Name: "N mm", One: units.NewtonMillimetre}
+	lbfIn     = sheet.Unit[units.Torque]{Name: "lbf in", One: units.PoundForceInch}
 	newton    = sheet.Unit[units.Force]{Name: "N", One: units.Newton}
 	lbf       = sheet.Unit[units.Force]{Name: "lbf", One: units.PoundForce}
 	mpa       = sheet.Unit[units.Pressure]{Name: "MPa", One: units.Megapascal}
 	ksi       = sheet.Unit[units.Pressure]{Name: "ksi", One: units.KilopoundPerSquareInch}
 	joule     = sheet.Unit[units.Energy]{Name: "J", One: units.Joule}
-	footPound = sheet.Unit[units.Energy]{Name: "ft\u00a0lbf", One: units.FootPound}
-	perTurn   = sheet.Unit[units.TorsionalStiffness]{Name: "N\u00a0mm/turn", One: units.NewtonMillimetrePerTurn}
-	perDegree = sheet.Unit[units.TorsionalStiffness]{Name: "N\u00a0mm/°", One: units.NewtonMillimetrePerDegree}
-	inPerTurn = sheet.Unit[units.TorsionalStiffness]{Name: "lbf\u00a0in/turn", One: units.PoundForceInchPerTurn}
+	footPound = sheet.Unit[units.Energy]{Name: "ft lbf", One: units.FootPound}
+	perTurn   = sheet.Unit[units.TorsionalStiffness]{Name: "N mm/turn", One: units.NewtonMillimetrePerTurn}
+	perDegree = sheet.Unit[units.TorsionalStiffness]{Name: "N mm/°", One: units.NewtonMillimetrePerDegree}
+	inPerTurn = sheet.Unit[units.TorsionalStiffness]{Name: "lbf in/turn", One: units.PoundForceInchPerTurn}
 )

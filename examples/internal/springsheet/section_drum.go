@@ -134,6 +134,7 @@ func (w *writer) stripFigures(h *Drummed, s *Stripped, number int) {
 func (w *writer) drumChosen(h *Drummed, s *Stripped) {
 	c, strength := s.Choice, s.Choice.Strength.Least
 	on, of := h.window(c, h.Travel, strength).windOn(), "strip "+s.Name+": "
+	w.s.Figures = append(w.s.Figures, sheet.Of("springs.drum_wind", of+"turns to wind on first, rope home", units.Exact(on), turns))
 	pull := putDrum(w, h, s, "drum_pull", of+"pull on the rope, right out", func(t trial) units.Force {
 		return units.Force(float64(t.choice.AtFull) / (float64(t.sizes.seat) / 2))
 	}, newton, lbf)
