@@ -40,7 +40,6 @@ type (
 	length  = units.Reading[units.Length]
 	angle   = units.Reading[units.Angle]
 	volume  = units.Reading[units.Volume]
-	ratio   = units.Reading[units.Ratio]
 )
 
 type engine struct {
@@ -91,12 +90,14 @@ type rim struct {
 	ReadingGoodTo  units.Length     `toml:"reading_good_to"` // a figure read where the rim stands
 	Paper          units.Length     `toml:"paper"`
 	TDCMark        *length          `toml:"tdc_mark"` // figure of a top dead centre mark that is there already
+	RunOut         units.Length     `toml:"run_out"`  // of the face at the pointer, total on a dial
 }
 
 type dial struct {
-	Figures ignition.DialFigures `toml:"figures"` // as the piston goes down
-	GoodTo  units.Length         `toml:"good_to"`
-	Series  []dialSeries         `toml:"series"`
+	Figures    ignition.DialFigures `toml:"figures"`      // as the piston goes down
+	ZeroGoodTo units.Length         `toml:"zero_good_to"` // how well it was put to nought at the top; 0 where it was not
+	GoodTo     units.Length         `toml:"good_to"`
+	Series     []dialSeries         `toml:"series"`
 }
 
 type dialSeries struct {

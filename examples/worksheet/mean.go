@@ -9,9 +9,15 @@ import (
 
 func mean[Q units.Quantity](of []Q, goodTo Q) units.Reading[Q] { return readings.Mean(of, goodTo) }
 
-// both takes repeats together with a fault they all share: the scatter of the
-// mean and the tool's part add as squares.
-func both[Q units.Quantity](of []Q, shared Q) units.Reading[Q] { return mean(of, 0).With(shared) }
+// shared adds a fault that all the repeats of a reading share. Where the
+// reading has it in already, because it is larger than their scatter, it stays
+// as it is.
+func shared[Q units.Quantity](r units.Reading[Q], fault Q) units.Reading[Q] {
+	if r.DoF == 0 {
+		return r
+	}
+	return r.With(fault)
+}
 
 func scale[Q units.Quantity](r units.Reading[Q], by float64) units.Reading[Q] {
 	return readings.Scale(r, by)

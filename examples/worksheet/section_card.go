@@ -14,6 +14,7 @@ import (
 type timing struct {
 	advance angle
 	drop    length
+	percent units.Reading[float64]
 	improve string // what its uncertainty comes from
 	spread  *geometry.Spread[units.Angle]
 }
@@ -27,6 +28,9 @@ func (b *bench) cardSection() (*sheet.Section, error) {
 	if b.stroke == nil {
 		return nil, b.file.Errorf("card", "the card's timing needs the stroke of the piston: give crank.stroke, or the crown edge at both ends")
 	}
+	if l := b.job.Card.Lever; l != "" && l != fullAdvance && l != fullRetard {
+		return nil, b.file.Errorf("card.lever", "%q: want %q or %q", l, fullAdvance, fullRetard)
+	}
 	s := &sheet.Section{Number: 3, Key: "card", Title: "What the card says, in every form"}
 	t, err := b.cardTiming(s)
 	if err != nil {
@@ -38,7 +42,11 @@ func (b *bench) cardSection() (*sheet.Section, error) {
 		return nil, err
 	}
 	s.Improve = t.improve
-	s.Questions = append(s.Questions, b.ask(t.advance, ignition.AtSpeed)...)
+	running := ignition.AtSpeed
+	if b.cardLever() == fullRetard {
+		running = ignition.AtStart
+	}
+	s.Questions = append(s.Questions, b.ask(t.advance, running)...)
 	if b.job.Card.Lever != "" {
 		s.Answer = append(s.Answer, "The card gives it for the lever at "+b.job.Card.Lever+".")
 	}
@@ -61,9 +69,7 @@ func (b *bench) cardTiming(s *sheet.Section) (*timing, error) {
 	case c.Drop != nil:
 		return b.timingAtDrop(s, "card.drop", units.Exact(*c.Drop))
 	case c.Percent != nil:
-		drop := scale(*b.stroke, float64(*c.Percent))
-		s.Add("Drop from the percentage of the stroke", "x = p S", fmt.Sprintf("%s × %s", sheet.Plain(float64(*c.Percent), sheet.Percent, 1), sheet.Show(*b.stroke, sheet.Millimetre)), sheet.Show(drop, sheet.Millimetre))
-		return b.timingAtDrop(s, "card.percent_of_stroke", drop)
+		return b.timingAtShare(s, *c.Percent)
 	}
 	return b.timingAtAngle(s, units.Exact(*c.Angle))
 }
@@ -77,7 +83,7 @@ func (b *bench) timingAtDrop(s *sheet.Section, key string, drop length) (*timing
 	if err != nil {
 		return nil, b.file.Errorf(key, "%v", err)
 	}
-	t := &timing{advance: res.Reading(), drop: drop, improve: largest(res)}
+	t := &timing{advance: res.Reading(), drop: drop, percent: percentOf(drop, *b.stroke), improve: largest(res)}
 	drawBudget(s, "the angle", res)
 	r := b.stroke.Value / 2
 	s.Add("Crank angle with the piston so far from the top, in half angles",
@@ -96,6 +102,27 @@ func dropText(drop length) string {
 	return sheet.Show(drop, sheet.Millimetre)
 }
 
+// timingAtShare is the advance with the piston a share of its stroke from the
+// top: drop and stroke go together, so that the stroke hardly matters.
+func (b *bench) timingAtShare(s *sheet.Section, share units.Ratio) (*timing, error) {
+	drop := scale(*b.stroke, float64(share))
+	s.Add("Drop from the percentage of the stroke", "x = p S", fmt.Sprintf("%s × %s", sheet.Plain(float64(share), sheet.Percent, 1), sheet.Value(*b.stroke, sheet.Millimetre)), sheet.Show(drop, sheet.Millimetre))
+	if b.crank == nil {
+		return b.timingWithoutRod(s, "card.percent_of_stroke", drop)
+	}
+	f, inputs := crankModel(b, func(c geometry.Crank) (units.Angle, error) {
+		before, _, err := c.AnglesAtDrop(units.Length(share) * c.Stroke())
+		return before, err
+	})
+	res, err := units.Propagate(f, inputs...)
+	if err != nil {
+		return nil, b.file.Errorf("card.percent_of_stroke", "%v", err)
+	}
+	sampleLater(b, "card_advance", "the card's angle before top dead centre", sheet.Degree, res.Reading(), f, inputs)
+	s.Answer = append(s.Answer, fmt.Sprintf("%s of the stroke is %s before top dead centre.", sheet.Plain(float64(share), sheet.Percent, 1), sheet.Show(res.Reading(), sheet.Degree)))
+	return &timing{advance: res.Reading(), drop: drop, percent: units.Exact(float64(share)), improve: largest(res)}, nil
+}
+
 // timingWithoutRod gives the spread that the usual rods make.
 func (b *bench) timingWithoutRod(s *sheet.Section, key string, drop length) (*timing, error) {
 	so, err := geometry.NewStrokeOnly(b.stroke.Value, geometry.UsualRods())
@@ -106,7 +133,7 @@ func (b *bench) timingWithoutRod(s *sheet.Section, key string, drop length) (*ti
 	if err != nil {
 		return nil, b.file.Errorf(key, "%v", err)
 	}
-	t := &timing{advance: spread.Reading(), drop: drop, spread: &spread, improve: "the length of the rod between centres, which was not given"}
+	t := &timing{advance: spread.Reading(), drop: drop, percent: percentOf(drop, *b.stroke), spread: &spread, improve: "the length of the rod between centres, which was not given"}
 	rods := geometry.UsualRods()
 	s.Add(fmt.Sprintf("The rod was not given: the usual range is %.1f to %.1f throws (common practice, no source)", rods.Least, rods.Most),
 		"sin²(θ/2) = x (2L − x) / (4 r (r + L − x)),  r = S/2, L = n r",
@@ -129,15 +156,27 @@ func (b *bench) timingAtAngle(s *sheet.Section, advance angle) (*timing, error) 
 			return nil, b.file.Errorf("crank.stroke", "%v", err)
 		}
 		t.drop, t.improve = so.Drop(advance.Value).Reading(), "the length of the rod between centres, which was not given"
+		t.percent = percentOf(t.drop, *b.stroke)
 	} else {
 		res, err := b.propagateDrop(advance)
 		if err != nil {
 			return nil, b.file.Errorf("card.angle", "%v", err)
 		}
 		t.drop, t.improve = res.Reading(), largest(res)
+		share, err := propagateCrank(b, func(c geometry.Crank) (units.Ratio, error) {
+			return units.Ratio(c.Drop(-advance.Value) / c.Stroke()), nil
+		})
+		if err != nil {
+			return nil, b.file.Errorf("card.angle", "%v", err)
+		}
+		t.percent = units.Reading[float64]{Value: float64(share.Value), Std: float64(share.Std), DoF: share.DoF}
 	}
-	s.Add("Piston drop at that angle", "x = r (1 − cos θ) + L (1 − √(1 − (r sin θ / L)²))", "", sheet.Show(t.drop, sheet.Millimetre))
-	s.Answer = append(s.Answer, fmt.Sprintf("%s before top dead centre is %s from the top.", sheet.Show(advance, sheet.Degree), sheet.Show(t.drop, sheet.Millimetre)))
+	numbers := fmt.Sprintf("θ = %s, r = %s", sheet.Value(advance, sheet.Degree), sheet.Plain(b.stroke.Value/2, sheet.Millimetre, 2))
+	if b.rod != nil {
+		numbers += ", L = " + sheet.Value(*b.rod, sheet.Millimetre)
+	}
+	s.Add("Piston drop at that angle", "x = r (1 − cos θ) + L (1 − √(1 − (r sin θ / L)²))", numbers, sheet.Show(t.drop, sheet.Millimetre))
+	s.Answer = append(s.Answer, fmt.Sprintf("%s is %s from the top.", capital(beforeAfter(advance)), sheet.Show(t.drop, sheet.Millimetre)))
 	return t, nil
 }
 
@@ -146,14 +185,14 @@ func (b *bench) forms(s *sheet.Section, key string, t *timing) {
 	s.Figures = append(s.Figures,
 		sheet.Of(key+".advance", "before top dead centre", t.advance, sheet.Degree),
 		sheet.Of(key+".drop", "piston drop", t.drop, sheet.Millimetre, sheet.Inch),
-		sheet.Of(key+".percent", "percent of the stroke", percentOf(t.drop, *b.stroke), sheet.Percent))
+		sheet.Of(key+".percent", "percent of the stroke", t.percent, sheet.Percent))
 	if f, err := t.drop.Value.Fraction(64); err == nil {
 		s.Figures[len(s.Figures)-2].Note = "nearest " + f.String()
 	}
 	if b.round != nil {
 		arc := b.arcOf(t.advance)
-		s.Figures = append(s.Figures, sheet.Of(key+".arc", "along the rim", arc, sheet.Millimetre, sheet.Inch),
-			sheet.Of(key+".chord", "straight across the rim", units.WithStd(b.round.Chord(t.advance.Value), arc.Std), sheet.Millimetre, sheet.Inch))
+		s.Figures = append(s.Figures, sheet.Of(key+".arc", "along the rim (+ ahead of the TDC mark)", arc, sheet.Millimetre, sheet.Inch),
+			sheet.Of(key+".chord", "straight across the rim", units.Reading[units.Length]{Value: b.round.Chord(t.advance.Value), Std: arc.Std, DoF: arc.DoF}, sheet.Millimetre, sheet.Inch))
 		s.Add("Along the rim", "s = C θ / 360", fmt.Sprintf("%s × %s / 360", sheet.Value(*b.girth, sheet.Millimetre), sheet.Value(t.advance, sheet.Degree)), sheet.Show(arc, sheet.Millimetre))
 	}
 	if b.lean.Value != 0 {
@@ -201,7 +240,7 @@ func (b *bench) markCard(s *sheet.Section, t *timing) error {
 		return b.file.Errorf("card", "%v", err)
 	}
 	b.cardFigure = &figure
-	s.Figures = append(s.Figures, sheet.Of("card.rim", "rim figure at the pointer", figure, sheet.Millimetre))
+	s.Figures = append(s.Figures, sheet.Of("card.rim", "rim figure at the pointer", figure, sheet.Millimetre, sheet.Inch))
 	s.Scribe = append(s.Scribe, fmt.Sprintf("With the rule on the rim, it is the figure %s at the pointer.", sheet.Show(figure, sheet.Millimetre)))
 	return nil
 }
@@ -231,7 +270,7 @@ func (b *bench) figureAt(advance angle) (length, error) {
 func (b *bench) arcOf(a angle) length {
 	arc := b.round.Arc(a.Value)
 	u := math.Hypot(float64(b.round.Arc(a.Std)), float64(arc)*float64(b.girth.Std/b.girth.Value))
-	return units.WithStd(arc, units.Length(u))
+	return units.Reading[units.Length]{Value: arc, Std: units.Length(u), DoF: a.DoF}
 }
 
 func percentOf(drop, stroke length) units.Reading[float64] {

@@ -168,6 +168,9 @@ func (b *bench) ratios(s *sheet.Section, bore length, swept units.Result[units.V
 			"x = "+sheet.Value(closing, sheet.Millimetre), sheet.Show(trapped.Reading(), one))
 		text += fmt.Sprintf(", and %s from exhaust closing (trapped). Ask which one is meant before comparing with a printed figure", sheet.Show(trapped.Reading(), one))
 	}
+	if !strings.Contains(text, "trapped") {
+		text += "; the trapped ratio, from exhaust closing, is not known, because the depth of the exhaust port's top edge was not given"
+	}
 	s.Answer = append(s.Answer, text+".")
 	return nil
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/ignition"
@@ -33,15 +34,27 @@ func (b *bench) leverSection() (*sheet.Section, error) {
 		fmt.Sprintf("360 × (%s − %s) / %s", sheet.Value(retarded.found.Forward, sheet.Millimetre), sheet.Value(advanced.found.Forward, sheet.Millimetre), sheet.Value(*b.girth, sheet.Millimetre)),
 		sheet.Show(lever.Range, sheet.Degree))
 	b.starting = sentenceOf(lever.Caution())
-	if b.card != nil && b.cardLever() == fullAdvance {
-		set := lever.SetTo(b.card.advance)
+	if b.card != nil {
+		wanted, which := b.card.advance, fullAdvance
+		if b.cardLever() == fullRetard { // the advance that goes with it
+			which = fullRetard
+			wanted = units.WithStd(wanted.Value+lever.Range.Value, units.Angle(math.Hypot(float64(wanted.Std), float64(lever.Range.Std))))
+		}
+		set := lever.SetTo(wanted)
+		if which == fullRetard {
+			set.Retarded = b.card.advance
+			s.Figures = append(s.Figures, sheet.Of("lever.advanced_when_set", "full advance once the card's timing is set", set.Advanced, sheet.Degree))
+		}
 		b.starting = "With the card's timing set: " + sentenceOf(set.Caution())
 		s.Figures = append(s.Figures, sheet.Of("lever.retarded_when_set", "full retard once the card's timing is set", set.Retarded, sheet.Degree))
-		s.Answer = append(s.Answer, fmt.Sprintf("Once full advance is set to the card, full retard will break %s. %s", beforeAfter(set.Retarded), sentenceOf(set.Caution())))
-		s.Add("Full retard after setting full advance to the card", "retard = wanted − range",
+		s.Answer = append(s.Answer, fmt.Sprintf("Once %s is set to the card, full retard will break %s. %s", which, beforeAfter(set.Retarded), sentenceOf(set.Caution())))
+		s.Add("Full retard after setting "+which+" to the card", "retard = advance − range",
 			fmt.Sprintf("%s − %s", sheet.Value(set.Advanced, sheet.Degree), sheet.Value(lever.Range, sheet.Degree)), sheet.Show(set.Retarded, sheet.Degree))
 	}
-	s.Improve = "the figures at full retard, which are the fewest"
+	s.Improve = largest(retarded.advance)
+	if retarded.advance.Std < advanced.advance.Std {
+		s.Improve = largest(advanced.advance) + ", at full advance"
+	}
 	s.Cautions = append(s.Cautions,
 		"An engine that fires before the top while it is being started kicks back and breaks wrists. Pull a rope or handle that lets go, never wind it round the hand, stand clear of handle and rope, and try the spark at full retard first.")
 	return s, nil

@@ -38,7 +38,7 @@ func (b *bench) oilSection() (*sheet.Section, error) {
 	s := &sheet.Section{Number: 15, Key: "oil", Title: "Oil in the petrol"}
 	s.Figures = append(s.Figures,
 		sheet.Of("oil.petrol_to_oil", "petrol to one part of oil", units.Exact(m.PetrolToOil()), sheet.Number),
-		sheet.Of("oil.of_mix", "oil in the whole mix", units.Exact(float64(m.OilOfMix())), sheet.Percent))
+		sheet.Rough("oil.of_mix", "oil in the whole mix", float64(m.OilOfMix()), 2, sheet.Percent))
 	s.Add("The mix", how[0], how[1], m.String())
 	s.Answer = append(s.Answer, fmt.Sprintf("The mix is %s, petrol to oil.", m))
 	for _, step := range [...]func(*sheet.Section, oilmix.Mix) error{b.can, b.bottle, b.tank, b.leftOver} {

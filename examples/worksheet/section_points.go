@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -50,6 +51,9 @@ func (b *bench) readOpenings() error {
 			return b.file.Errorf(key, "%v", err)
 		}
 		advance, err := b.scale().Advance(found.Forward)
+		if err == nil && b.job.Rim.RunOut > 0 {
+			advance, err = b.scale().Advance(found.Forward.With(b.runOutOver(advance.Value)))
+		}
 		if err != nil {
 			return b.file.Errorf(key, "%v", err)
 		}
@@ -61,10 +65,20 @@ func (b *bench) readOpenings() error {
 	return nil
 }
 
+// runOutOver is what the run-out of the rim does to the way from one figure to
+// another an angle off: up to 2 e sin(a/2), as a standard uncertainty over √2
+// (JCGM 101:2008, 6.4.6, from memory).
+func (b *bench) runOutOver(a units.Angle) units.Length {
+	return b.job.Rim.RunOut * units.Length(math.Abs(math.Sin(float64(a)/2))/math.Sqrt2)
+}
+
 // forwardFigures returns the rim figures of a set, with the distances from the
 // top dead centre mark turned into figures.
 func (b *bench) forwardFigures(set pointsSet) (lengths, error) {
 	figures := slices.Clone(set.Forward)
+	if len(set.Ahead)+len(set.Behind) > 0 && set.Held == 0 {
+		return nil, errors.New(`say how the distances were measured: held = "along the rim" or "straight across"`)
+	}
 	sc, err := b.rimScale()
 	if err != nil {
 		return nil, err
@@ -100,7 +114,7 @@ func (b *bench) pointsSection() (*sheet.Section, error) {
 	if err := b.gapEffect(s); err != nil {
 		return nil, err
 	}
-	s.Improve = "the rim figures where they open, turning forward: take more of them"
+	s.Improve = largest(b.openings[0].advance) + ", at the gap of " + sheet.Plain(b.openings[0].set.Gap, sheet.Millimetre, 2)
 	s.Questions = append(s.Questions, b.sanity(b.openings[0])...)
 	s.Cautions = append(s.Cautions, "A magneto turned by hand can give a shock that makes one jump: earth its terminal while turning the engine.")
 	return s, nil
@@ -116,7 +130,7 @@ func (b *bench) describeOpening(s *sheet.Section, i int, o opening) {
 	s.Answer = append(s.Answer, fmt.Sprintf("At %s they break %s.", at, beforeAfter(adv)))
 	key := fmt.Sprintf("points.set_%d", i+1)
 	s.Figures = append(s.Figures,
-		sheet.Of(key+"_rim", at+": rim figure", o.found.Forward, sheet.Millimetre),
+		sheet.Of(key+"_rim", at+": rim figure", o.found.Forward, sheet.Millimetre, sheet.Inch),
 		sheet.Of(key+"_advance", at+": before top dead centre", adv, sheet.Degree))
 	s.Add(sentence(at+": mean of the figures taken turning forward, and the angle from top dead centre"),
 		"θ = 360 (figure of TDC − figure) / C"+fallingNote(b.job.Rim.Figures),

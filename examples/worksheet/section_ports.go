@@ -19,8 +19,23 @@ type port struct {
 	opens     *units.Length
 	closes    *units.Length
 
-	event geometry.PortEvent
-	half  angle // half the duration, from the depth
+	event   geometry.PortEvent
+	half    angle  // half the duration, from the depth
+	improve string // what its uncertainty comes from
+}
+
+// worstPort says which reading to take better for the port that is least sure.
+func worstPort(ports []port) string {
+	if len(ports) == 0 {
+		return ""
+	}
+	worst := ports[0]
+	for _, p := range ports[1:] {
+		if p.half.Std > worst.half.Std {
+			worst = p
+		}
+	}
+	return worst.improve + ", for the " + worst.name + " port"
 }
 
 // portList is the ports that were measured.
@@ -70,7 +85,7 @@ func (b *bench) portsSection() (*sheet.Section, error) {
 	if err := b.timeAreas(s, ports); err != nil {
 		return nil, err
 	}
-	s.Improve = "the depths of the port edges, each read again with a straightedge across the face"
+	s.Improve = worstPort(ports)
 	return s, nil
 }
 
@@ -78,7 +93,7 @@ func (b *bench) portsSection() (*sheet.Section, error) {
 func (b *bench) portEvents(s *sheet.Section, p *port) error {
 	depths := b.job.Ports
 	key := "ports." + p.key + "_top"
-	edge := mean(p.edge, depths.DepthsGoodTo)
+	edge := b.meanOf("ports", "ports "+p.name+" edge", p.edge, depths.DepthsGoodTo)
 	deck := mean(b.job.Crank.CrownTop, b.job.Crank.DepthsGoodTo)
 	skirt := length{}
 	if p.skirt {
@@ -110,7 +125,7 @@ func (b *bench) portEvents(s *sheet.Section, p *port) error {
 	if p.event, err = events(*b.crank); err != nil {
 		return b.file.Errorf(key, "%v", err)
 	}
-	p.half = half.Reading()
+	p.half, p.improve = half.Reading(), largest(half)
 	name := p.name + " port, "
 	s.Figures = append(s.Figures,
 		sheet.Of("ports."+p.key+"_opens", name+"opens", units.Reading[units.Angle]{Value: p.event.Opens, Std: half.Std, DoF: half.DoF}, sheet.Degree),

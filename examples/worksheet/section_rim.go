@@ -69,7 +69,7 @@ func (b *bench) compareDiameters(s *sheet.Section, tape length) {
 	if len(r.Girth) == 0 || len(r.Diameter) == 0 {
 		return
 	}
-	calliper := mean(r.Diameter, r.DiameterGoodTo)
+	calliper := b.meanOf("rim", "rim.diameter", r.Diameter, r.DiameterGoodTo)
 	s.Figures = append(s.Figures, sheet.Of("rim.diameter_by_calliper", "diameter by calliper", calliper, sheet.Millimetre, sheet.Inch))
 	d := difference(calliper, tape)
 	verdict := "they agree"

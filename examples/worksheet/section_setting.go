@@ -38,7 +38,7 @@ func (b *bench) cardLever() string {
 
 // byGap says what gap would give the timing.
 func (b *bench) byGap(s *sheet.Section) error {
-	if b.gap == nil {
+	if b.gap == nil || b.cardLever() != fullAdvance { // the gaps were tried at full advance
 		return nil
 	}
 	answer, err := b.gap.GapFor(b.card.advance)
@@ -87,6 +87,9 @@ func (b *bench) bySlip(s *sheet.Section, now *opening) error {
 // setTo gives the steps to set it.
 func (b *bench) setTo(s *sheet.Section, r ignition.Retiming, now *opening) error {
 	if b.cardFigure == nil || b.job.Engine.Turns == 0 {
+		return nil
+	}
+	if d := b.job.Drive; d != nil && d.Joint != "" && d.Joint != "taper" {
 		return nil
 	}
 	mark, err := ignition.NewMark(*b.round, b.card.advance.Value, ignition.OnRim, b.job.Engine.Turns)

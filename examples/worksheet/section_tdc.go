@@ -2,7 +2,9 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"strconv"
+	"strings"
 
 	"example.com/benchsums/examples/internal/jobfile"
 	"example.com/benchsums/examples/internal/sheet"
@@ -66,30 +68,67 @@ func (b *bench) together(s *sheet.Section, ways []ignition.Way) error {
 	if err != nil {
 		return b.file.Errorf(b.firstOf("dial", "stop", "by_eye"), "%v", err)
 	}
+	if out := b.runOutOfMiddle(); out > 0 {
+		all.Position = all.Position.With(out)
+		s.Add("The rim runs out: the middle of readings on both sides is out by as much as e (1 − cos θ), wherever the rim stands highest", "u = e (1 − cos θ) / √2,  e = half the run-out",
+			fmt.Sprintf("e = %s", sheet.Plain(b.job.Rim.RunOut/2, sheet.Millimetre, 3)), sheet.Plain(out, sheet.Millimetre, 3))
+	}
 	b.tdc = &all.Position
 	at := sheet.Show(all.Position, sheet.Millimetre)
-	deg := b.round.AngleOfArc(all.Position.Std)
-	s.Answer = append([]string{fmt.Sprintf("Top dead centre is where %s of the rim rule stands at the pointer; in crank angle that is good to %s.",
-		at, sheet.Plain(2*deg, sheet.Degree, 2))}, s.Answer...)
 	position := sheet.Of("tdc.position", "all ways together", all.Position, sheet.Millimetre, sheet.Inch)
+	half := units.Length(position.HalfWidth()) * units.Millimetre
+	s.Answer = append([]string{fmt.Sprintf("Top dead centre is where %s of the rim rule stands at the pointer; in crank angle that is good to %s.",
+		at, sheet.Plain(b.round.AngleOfArc(half), sheet.Degree, 2))}, s.Answer...)
 	s.Figures = append([]sheet.Figure{position}, s.Figures...)
 	table := sheet.Table{Title: "The ways, side by side", Rows: [][]string{{"way", "rim figure", "share", "was it worth the trouble?"}}}
 	for _, w := range all.Ways {
-		table.Rows = append(table.Rows, []string{w.Name, sheet.Show(w.Position, sheet.Millimetre), strconv.FormatFloat(100*w.Share, 'f', 0, 64) + " %", w.Verdict})
+		share := strconv.FormatFloat(100*w.Share, 'f', 0, 64) + " %"
+		if !w.Counted {
+			share = "none"
+		}
+		table.Rows = append(table.Rows, []string{w.Name, sheet.Show(w.Position, sheet.Millimetre), share, w.Verdict})
 	}
 	s.Tables = append(s.Tables, table)
 	if len(all.Ways) > 1 {
-		s.Add("All ways together, weighed by how sure each is", "position = Σ (s/u²) / Σ (1/u²)", "", at)
+		s.Add("All ways together, weighed by how sure each is", "position = Σ (s/u²) / Σ (1/u²)", weights(all), at)
 	}
 	if !all.Agree {
 		s.Questions = append(s.Questions, fmt.Sprintf("The ways differ by more than they should: that happens by chance %.1f times in 100. Was the pointer moved, or the rule, between them?", 100*all.Chance))
 	}
 	s.Scribe = append(s.Scribe,
-		fmt.Sprintf("Turn the engine forward until %s on the rule stands at the pointer, and scribe the line TDC across the rim at the pointer. If you pass it, go back a good quarter of a turn and come again.", sheet.Plain(all.Position.Value, sheet.Millimetre, 1)),
+		fmt.Sprintf("Turn the engine forward until %s on the rule stands at the pointer, and scribe the line TDC across the rim at the pointer. If you pass it, go back a good quarter of a turn and come again.", sheet.Value(all.Position, sheet.Millimetre)),
 		"Scribe the pointer's own place on the case too, so that it can be put back.")
 	s.Cautions = append(s.Cautions,
 		"Turn by hand and gently, plug lead off and earthed: a stop or a gauge can go through the crown. Never use a starter against a stop, and take the stop out again.")
 	return nil
+}
+
+// weights writes the ways with the share of each that counts.
+func weights(all ignition.Combined) string {
+	var parts []string
+	for _, w := range all.Ways {
+		if w.Counted {
+			parts = append(parts, fmt.Sprintf("%.1f %% of %s", 100*w.Share, sheet.Value(w.Position, sheet.Millimetre)))
+		}
+	}
+	return strings.Join(parts, " + ")
+}
+
+// runOutOfMiddle is what the run-out of the rim does to the middle of readings
+// as far out as the furthest that were taken: the face swings to and fro at the
+// pointer as a sine, so that the middle of readings at −θ and θ is out by up to
+// e (1 − cos θ), as a standard uncertainty over √2 (JCGM 101:2008, 6.4.6, from
+// memory).
+func (b *bench) runOutOfMiddle() units.Length {
+	if b.job.Rim.RunOut == 0 {
+		return 0
+	}
+	least, most := math.Inf(1), math.Inf(-1)
+	for _, l := range b.tdcFigures {
+		least, most = min(least, float64(l)), max(most, float64(l))
+	}
+	theta := b.round.AngleOfArc(units.Length(most-least)) / 2
+	return b.job.Rim.RunOut / 2 * units.Length((1-math.Cos(float64(theta)))/math.Sqrt2)
 }
 
 // setup is what the ways of finding top dead centre need to know.
@@ -107,7 +146,7 @@ func (b *bench) setup() ignition.Setup {
 		set.RodUnknown = true
 	}
 	if d := b.job.Dial; d != nil {
-		set.Dial, set.DialStd = d.Figures, d.GoodTo
+		set.Dial, set.DialStd, set.ZeroStd = d.Figures, d.GoodTo, d.ZeroGoodTo
 	}
 	return set
 }
@@ -124,6 +163,7 @@ func (b *bench) byStop(s *sheet.Section) ([]ignition.Way, error) {
 	var pairs []ignition.StopPair
 	for i := range st.Forward {
 		pairs = append(pairs, ignition.StopPair{Forward: st.Forward[i], Backward: st.Backward[i]})
+		b.tdcFigures = append(b.tdcFigures, st.Forward[i], st.Backward[i])
 	}
 	setup := b.setup()
 	setup.SettingStd = b.job.Rim.ReadingGoodTo // the rim is read where it stops, not set to a figure
@@ -131,7 +171,7 @@ func (b *bench) byStop(s *sheet.Section) ([]ignition.Way, error) {
 	if err != nil {
 		return nil, b.file.Errorf("stop", "%v", err)
 	}
-	s.Figures = append(s.Figures, sheet.Of("tdc.stop", "by the stop", found.Position, sheet.Millimetre))
+	s.Figures = append(s.Figures, sheet.Of("tdc.stop", "by the stop", found.Position, sheet.Millimetre, sheet.Inch))
 	s.Add("By the stop: half way between the two touches of each try, and the mean of the tries", "middle = (forward + backward) / 2",
 		listed(found.Middles, sheet.Millimetre, 2), sheet.Show(found.Position, sheet.Millimetre))
 	for _, odd := range found.Odd {
@@ -166,19 +206,36 @@ func (b *bench) byDial(s *sheet.Section) ([]ignition.Way, error) {
 	b.describeFit(s, fit)
 	pairs, err := ignition.Bisect(b.setup(), ignition.Without(fit.Slips, series...)...)
 	if err == nil {
-		s.Figures = append(s.Figures, sheet.Of("tdc.bisect", "by equal dial readings", pairs.Position, sheet.Millimetre))
+		s.Figures = append(s.Figures, sheet.Of("tdc.bisect", "by equal dial readings", pairs.Position, sheet.Millimetre, sheet.Inch))
 		s.Add(fmt.Sprintf("By equal dial readings: half way between the places, before and after, where the dial shows the same; %d pairs", len(pairs.Pairs)),
-			"middle = (s₁ + s₂) / 2", "", sheet.Show(pairs.Position, sheet.Millimetre))
+			"middle = (s₁ + s₂) / 2", firstPair(pairs), sheet.Show(pairs.Position, sheet.Millimetre))
 		b.addNotes(s, pairs.Notes)
-		ways = append(ways, ignition.Way{Name: "equal dial readings", Position: pairs.Position, Readings: "dial"})
+		if !pairs.OneWay { // one way only: late by the slack, which nothing here tells
+			ways = append(ways, ignition.Way{Name: "equal dial readings", Position: pairs.Position, Readings: "dial"})
+		}
 	}
 	return ways, nil
+}
+
+// firstPair writes the pair furthest out as an instance of all.
+func firstPair(b ignition.Bisection) string {
+	if len(b.Pairs) == 0 {
+		return ""
+	}
+	far := b.Pairs[0]
+	for _, p := range b.Pairs[1:] {
+		if p.Drop > far.Drop {
+			far = p
+		}
+	}
+	return fmt.Sprintf("for one, series %s, dial %s: (%s + %s) / 2 = %s", far.Series, sheet.Plain(far.Dial, sheet.Millimetre, 2),
+		sheet.Plain(far.Before, sheet.Millimetre, 2), sheet.Plain(far.After, sheet.Millimetre, 2), sheet.Plain(far.Middle, sheet.Millimetre, 2))
 }
 
 // describeFit adds what the fit found besides the position.
 func (b *bench) describeFit(s *sheet.Section, fit ignition.TDC) {
 	s.Figures = append(s.Figures,
-		sheet.Of("tdc.fit", "by a fit to all dial readings", fit.Position, sheet.Millimetre),
+		sheet.Of("tdc.fit", "by a fit to all dial readings", fit.Position, sheet.Millimetre, sheet.Inch),
 		sheet.Of("tdc.slack", "lost motion in the bearings", fit.Slack, sheet.Millimetre, sheet.Thou))
 	if b.rod == nil {
 		s.Figures = append(s.Figures, sheet.Of("tdc.rod", "rod, from the readings alone", fit.Rod, sheet.Millimetre, sheet.Inch))
@@ -228,6 +285,7 @@ func (b *bench) dialSeries() ([]ignition.Series, error) {
 		}
 		for k := range at {
 			series.Readings = append(series.Readings, ignition.DialReading{Rim: at[k], Dial: figure[k]})
+			b.tdcFigures = append(b.tdcFigures, at[k])
 		}
 		all = append(all, series)
 	}
@@ -248,8 +306,8 @@ func (b *bench) byWatching(s *sheet.Section) ([]ignition.Way, error) {
 		return nil, b.file.Errorf("by_eye", "%v", err)
 	}
 	s.Figures = append(s.Figures,
-		sheet.Of("tdc.by_eye", "by watching the needle turn", found.Position, sheet.Millimetre),
-		sheet.Of("tdc.dead_band", "rim over which the needle stands, either side", units.Exact(found.DeadBand), sheet.Millimetre))
+		sheet.Of("tdc.by_eye", "by watching the needle turn", found.Position, sheet.Millimetre, sheet.Inch),
+		sheet.Rough("tdc.dead_band", "rim over which the needle stands, either side", found.DeadBand, 1, sheet.Millimetre))
 	s.Add("By watching the needle turn back: the mean of the tries; within the dead band nothing tells one place from another", "band = ± √(2 d / (r (1 + r/L)))",
 		listed(e.TurnedBackAt, sheet.Millimetre, 0), sheet.Show(found.Position, sheet.Millimetre))
 	return []ignition.Way{{Name: "watching the needle", Position: found.Position, Readings: "by eye"}}, nil

@@ -10,7 +10,7 @@ var cardLines = []struct {
 }{
 	{"Spark", []struct{ key, name string }{
 		{"card.advance", "before top dead centre"}, {"card.drop", "piston from the top"}, {"card.dial", "gauge in the plug hole"},
-		{"card.arc", "along the rim, ahead of the TDC mark"}, {"card.rim", "rim figure"}, {"lever.range", "range of the lever"},
+		{"card.arc", "along the rim, + ahead of TDC mark"}, {"card.rim", "rim figure"}, {"lever.range", "range of the lever"},
 	}},
 	{"Rim", []struct{ key, name string }{
 		{"tdc.position", "top dead centre, rim figure"}, {"rim.per_degree", "rim to one degree"}, {"rim.girth", "girth"},
@@ -25,6 +25,13 @@ var cardLines = []struct {
 	{"Engine", []struct{ key, name string }{
 		{"compression.bore", "bore"}, {"compression.swept", "swept volume"}, {"compression.clearance", "clearance volume"},
 		{"compression.geometric", "ratio from the bottom"}, {"compression.trapped", "ratio from exhaust closing"},
+	}},
+	{"Bushes and bore", []struct{ key, name string }{
+		{"bushes.small_end_ream_least", "small end, ream to, at least"}, {"bushes.main_ream_least", "main bush, ream to, at least"},
+		{"bore.below", "bore, unworn"}, {"bore.new_gap", "new ring, end gap, at least"},
+	}},
+	{"Springs", []struct{ key, name string }{
+		{"springs.drum_wind", "rope drum, wind on with the rope home"}, {"springs.drum_stored", "and it holds, rope right out"},
 	}},
 	{"Fuel and oil", []struct{ key, name string }{
 		{"oil.petrol_to_oil", "petrol to one part of oil"}, {"oil.for_can", "oil for the can"}, {"oil.tank", "tank to the brim"}, {"oil.for_tank", "oil in a full tank"},

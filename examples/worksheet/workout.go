@@ -30,7 +30,7 @@ func sections(file *jobfile.File, j *job, t trials) (*sheet.Sheet, error) {
 func (b *bench) sheet() (*sheet.Sheet, error) {
 	s := &sheet.Sheet{Title: b.title(), Intro: intro, Notes: notes}
 	for _, section := range [...]func() (*sheet.Section, error){
-		b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.valvesSection, b.compressionSection,
+		b.crankSection, b.tdcSection, b.rimSection, b.cardSection, b.pointsSection, b.settingSection, b.leverSection, b.portsSection, b.valvesSection, b.compressionSection,
 		b.plugSection, b.threadsSection, b.adapterSection, b.bushesSection, b.boreSection, b.springsSection, b.oilSection,
 		b.trialsSection,
 		func() (*sheet.Section, error) { return b.ownSection(s) },
@@ -40,6 +40,7 @@ func (b *bench) sheet() (*sheet.Sheet, error) {
 			return nil, err
 		}
 		if sec != nil {
+			sec.Questions = append(sec.Questions, b.doubts[sec.Key]...)
 			s.Sections = append(s.Sections, *sec)
 		}
 	}
@@ -58,11 +59,11 @@ func (b *bench) title() string {
 }
 
 var intro = []string{
-	"± is the half-width that holds the value 95 times in 100, the readings being as good as the file says. Advance is counted before top dead centre. Forward is the way the engine runs.",
+	"± is the half-width that holds the value 95 times in 100, the readings being as good as the file says. Where u stands, it is one standard uncertainty, about half of that. Advance is counted before top dead centre. Forward is the way the engine runs.",
 	"Before turning the engine by hand: plug out, fuel off, magneto earthed, belt off; hands and sleeves clear of spokes and chain. These sums do not replace the maker's instructions, local rules or a licensed fitter.",
 }
 
 var notes = []string{
 	"Every formula here is in the packages of benchsums with its source; what was checked against print is listed in CHECKS.md.",
-	"A figure without ± was given without one, and is taken as exact.",
+	"A figure without ± was given without one, or is a rough guide that has none.",
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -33,9 +34,21 @@ func (e *Error) Error() string {
 		fmt.Fprintf(&b, ":%d", e.Line)
 	}
 	if e.Key != "" {
-		b.WriteString(": " + e.Key)
+		b.WriteString(": " + people(e.Key))
 	}
 	return b.String() + ": " + e.Msg
+}
+
+// people writes a key as people count: dial.series.2 is the second series,
+// which is number 1 to the machine.
+func people(key string) string {
+	parts := strings.Split(key, ".")
+	for i, p := range parts {
+		if n, err := strconv.Atoi(p); err == nil {
+			parts[i] = strconv.Itoa(n + 1)
+		}
+	}
+	return strings.Join(parts, ".")
 }
 
 // Decode reads data into job, a pointer to a struct, and refuses whatever the
@@ -64,7 +77,16 @@ func Decode(name string, data []byte, job any) (*File, error) {
 
 // Errorf makes an error about key, which may be one that is not in the file.
 func (f *File) Errorf(key, format string, args ...any) error {
-	return &Error{File: f.Name, Line: f.Line(key), Key: key, Msg: fmt.Sprintf(format, args...)}
+	return &Error{File: f.Name, Line: f.Line(key), Key: key, Msg: withoutKind(fmt.Sprintf(format, args...))}
+}
+
+// withoutKind takes off the end of a message the kind of error that the library
+// puts there for programs: it says nothing to people that the rest does not.
+func withoutKind(msg string) string {
+	for _, kind := range [...]error{units.ErrDomain, units.ErrNotFinite} {
+		msg = strings.TrimSuffix(msg, ": "+kind.Error())
+	}
+	return msg
 }
 
 // Line returns the line on which key stands, or that of the table it would
@@ -89,6 +111,20 @@ func (f *File) Has(key string) bool {
 	return ok
 }
 
+// keyAt returns the whole key that stands on a line and ends in key: inside a
+// table in braces the decoder leaves out the table.
+func (f *File) keyAt(line int, key string) string {
+	best := key
+	for k, p := range f.places {
+		if p.line == line && strings.HasSuffix(k, "."+last(key)) && len(k) > len(best) {
+			best = k
+		}
+	}
+	return best
+}
+
+func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
+
 // explain turns an error of the decoder into one of ours.
 func (f *File) explain(err error) error {
 	var strict *toml.StrictMissingError
@@ -105,7 +141,8 @@ func (f *File) explain(err error) error {
 	var decode *toml.DecodeError
 	if errors.As(err, &decode) {
 		line, _ := decode.Position()
-		return &Error{File: f.Name, Line: line, Key: strings.Join(decode.Key(), "."), Msg: plain(decode.Error())}
+		key := f.keyAt(line, strings.Join(decode.Key(), "."))
+		return &Error{File: f.Name, Line: line, Key: key, Msg: plain(decode.Error())}
 	}
 	var parse *units.ParseError
 	if errors.As(err, &parse) {
@@ -118,7 +155,7 @@ func (f *File) explain(err error) error {
 func plain(msg string) string {
 	msg = strings.TrimPrefix(msg, "toml: ")
 	for _, w := range [...]struct{ has, say string }{
-		{"cannot decode TOML string into", "text, where a list, a table or a number belongs"},
+		{"cannot decode TOML string into", "text, where a list (in square brackets, as in [\"60 mm\"]), a table or a number belongs"},
 		{"cannot decode TOML integer into", "a number, where text or a table belongs"},
 		{"cannot decode TOML float into", "a number, where text, a whole number or a table belongs"},
 		{"cannot decode TOML array into", "a list, where one value belongs"},

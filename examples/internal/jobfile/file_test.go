@@ -82,11 +82,13 @@ func TestDecodeRefuses(t *testing.T) {
 		{"unknown key", "teeth = 1\n[crank]\nstrike = 1", "x.toml:3: crank.strike: no such key here"},
 		{"unknown table", "[motor]\na = 1", "x.toml:1: motor: no such key here"},
 		{"twice", "teeth = 1\nteeth = 2", "x.toml:2: teeth: key teeth is already defined"},
-		{"text for a count", "teeth = \"many\"", "x.toml:1: teeth: text, where a list, a table or a number belongs"},
+		{"text for a count", "teeth = \"many\"", "x.toml:1: teeth: text, where a list (in square brackets"},
 		{"number for a name", "name = 5", "x.toml:1: name: a number, where text or a table belongs"},
 		{"fraction of a tooth", "teeth = 1.5", "x.toml:1: teeth: a number, where text, a whole number or a table belongs"},
 		{"list for one", "[crank]\nstroke = [\"1 mm\"]", "x.toml:2: crank.stroke: a list, where one value belongs"},
-		{"one for a list", "bore = \"5 mm\"", "x.toml:1: bore: text, where a list, a table or a number belongs"},
+		{"one for a list", "bore = \"5 mm\"", "x.toml:1: bore: text, where a list (in square brackets, as in [\"60 mm\"]), a table or a number belongs"},
+		{"true for a reading", "[crank]\nstroke = true", "x.toml:2: crank.stroke: want a number first"},
+		{"a date for a reading", "[crank]\nrod = 2026-01-02", "x.toml:2: crank.rod: "},
 		{"no value", "teeth =\n", "x.toml:1"},
 		{"half a string", "name = \"abc\n", "x.toml:1"},
 		{"not text", "\xff\xfe", "x.toml: not a text file in UTF-8"},
@@ -106,12 +108,12 @@ func TestDecodeRefuses(t *testing.T) {
 
 func TestColumnsRefuse(t *testing.T) {
 	for _, tc := range []struct{ name, text, want string }{
-		{"no unit", "rim dial\n1 2", `x.toml:4: dial.0.readings: heading "rim dial": want rim, dial, each with its unit`},
-		{"other column", "rim mm drop mm\n1 2", `x.toml:4: dial.0.readings: no column "drop" here: want rim, dial`},
-		{"figure missing", "rim mm dial mm\n1 2\n\n3", `x.toml:7: dial.0.readings: "3": 1 figures, want 2`},
-		{"comma", "rim mm dial mm\n1 2,5", `x.toml:5: dial.0.readings: column dial: "2,5 mm": a comma`},
-		{"unknown unit", "rim mm dial furlong\n1 2", `x.toml:5: dial.0.readings: column dial: "2 furlong"`},
-		{"nothing", "rim mm dial mm\n", `x.toml:4: dial.0.readings: no readings`},
+		{"no unit", "rim dial\n1 2", `x.toml:4: dial.1.readings: heading "rim dial": want rim, dial, each with its unit`},
+		{"other column", "rim mm drop mm\n1 2", `x.toml:4: dial.1.readings: no column "drop" here: want rim, dial`},
+		{"figure missing", "rim mm dial mm\n1 2\n\n3", `x.toml:7: dial.1.readings: "3": 1 figures, want 2`},
+		{"comma", "rim mm dial mm\n1 2,5", `x.toml:5: dial.1.readings: column dial: "2,5 mm": a comma`},
+		{"unknown unit", "rim mm dial furlong\n1 2", `x.toml:5: dial.1.readings: column dial: "2 furlong"`},
+		{"nothing", "rim mm dial mm\n", `x.toml:4: dial.1.readings: no readings`},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
 			var j job

@@ -15,7 +15,7 @@ import (
 // A place is where a key stands and what is written there.
 type place struct {
 	line    int
-	numbers []string // bare numbers in its value, as written
+	numbers []string // values that are no text, as written
 	block   bool     // a text of several lines that begins on the next line
 }
 
@@ -105,7 +105,7 @@ func keyValue(p *unstable.Parser, e *unstable.Node, table string, places map[str
 
 func bareNumbers(v *unstable.Node, to *[]string) {
 	switch v.Kind {
-	case unstable.Integer, unstable.Float:
+	case unstable.Integer, unstable.Float, unstable.Bool, unstable.LocalDate, unstable.LocalTime, unstable.LocalDateTime, unstable.DateTime:
 		*to = append(*to, string(v.Data))
 	case unstable.Array:
 		for it := v.Children(); it.Next(); {
@@ -116,8 +116,9 @@ func bareNumbers(v *unstable.Node, to *[]string) {
 
 var textUnmarshaler = reflect.TypeFor[encoding.TextUnmarshaler]()
 
-// refuseBareNumbers looks for numbers without a unit where a quantity belongs:
-// the decoder would put some of them straight into the float64 underneath.
+// refuseBareNumbers looks for numbers without a unit, for true and false and
+// for dates where a quantity belongs: the decoder would put some of them
+// straight into the float64 underneath.
 func (f *File) refuseBareNumbers(job any) error {
 	for key, at := range f.places {
 		if len(at.numbers) == 0 {

@@ -64,6 +64,14 @@ func Of[Q units.Quantity](key, name string, r units.Reading[Q], in ...Unit[Q]) F
 	return f
 }
 
+// Rough makes a figure that has no plus-or-minus of its own and is meant to so
+// many decimals.
+func Rough[Q units.Quantity](key, name string, q Q, decimals int, in ...Unit[Q]) Figure {
+	f := Of(key, name, units.Exact(q), in...)
+	f.Text = Plain(q, in[0], decimals)
+	return f
+}
+
 // HalfWidth is the half-width of the interval that the text gives, in Unit; 0
 // for a figure without uncertainty.
 func (f Figure) HalfWidth() float64 {
@@ -94,6 +102,9 @@ func Show[Q units.Quantity](r units.Reading[Q], u Unit[Q]) string {
 // for numbers put into a formula.
 func Value[Q units.Quantity](r units.Reading[Q], u Unit[Q]) string {
 	text, _, _ := strings.Cut(Show(r, u), " ± ")
+	if strings.HasPrefix(text, "-") {
+		return "(" + text + ")"
+	}
 	return text
 }
 

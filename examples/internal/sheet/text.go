@@ -184,6 +184,9 @@ func (p *printer) step(s Step) {
 // lead is what stands before the numbers of a step: an equals sign, or "with"
 // where they are a list of symbols and values.
 func lead(numbers string) string {
+	if strings.HasPrefix(numbers, "for ") {
+		return ""
+	}
 	if strings.Contains(numbers, " = ") {
 		return "with "
 	}
