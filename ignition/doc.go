@@ -175,7 +175,8 @@
 // wrist on it, go the wrong way. The uncertainty of full retard counts here, so
 // [Lever.Starting] takes two standard uncertainties on the safe side. Slipping
 // the drive for more advance moves full retard by as much: look at it again
-// ([Lever.SetTo]).
+// ([Lever.SetTo]). Or set full retard safe and see what is left for running
+// ([Lever.SetRetarded]).
 //
 // # Valves
 //

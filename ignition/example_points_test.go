@@ -194,6 +194,29 @@ func ExampleLever() {
 	// kick-back: at full retard the spark still comes 8.0° before top dead centre; turned slowly by hand the engine can be thrown backward and break a wrist or throw the rope. Do not start it by hand so: retard further, or fit a lever or an impulse coupling with more range
 }
 
+// Set for starting by hand, 4° after top dead centre at full retard: what full
+// advance comes to, and what to read better to know it better.
+func ExampleLever_SetRetarded() {
+	lever, err := demo.Lever(units.WithStd(118.5*units.Millimetre, 0.5*units.Millimetre), units.WithStd(174.3*units.Millimetre, 0.3*units.Millimetre))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	set := lever.SetRetarded(units.WithStd(-4*units.Degree, 0.1*units.Degree))
+	fmt.Println(set.Caution())
+	fmt.Println("full advance", set.Advanced)
+	for _, c := range set.AdvancedBudget {
+		fmt.Printf("%.0f %% %s\n", 100*c.Share, c.Name)
+	}
+	// Output:
+	// at full retard the spark comes 4.0° after top dead centre; start with the lever fully back, and keep thumb and fingers on one side of the handle
+	// full advance 13.96° (u 0.21°)
+	// 22 % timing wanted
+	// 0 % girth of the rim
+	// 57 % figure at full advance
+	// 21 % figure at full retard
+}
+
 func ExampleStarting() {
 	late := ignition.Lever{Retarded: units.WithStd(-5*units.Degree, 1*units.Degree)}
 	near := ignition.Lever{Retarded: units.WithStd(-1*units.Degree, 1*units.Degree)}

@@ -13,7 +13,20 @@ type Lever struct {
 	Advanced units.Reading[units.Angle] // before top dead centre, lever full forward
 	Retarded units.Reading[units.Angle] // before top dead centre, lever full back; negative: after
 	Range    units.Reading[units.Angle] // between them, free of the uncertainty of top dead centre
+
+	// What each uncertainty is made of, in shares that add up to 1; the largest
+	// names the reading to take better first. Empty for a Lever not made here.
+	AdvancedBudget []units.Contribution[units.Angle]
+	RetardedBudget []units.Contribution[units.Angle]
+	RangeBudget    []units.Contribution[units.Angle]
 }
+
+// The names of the readings of a Lever in its budgets.
+const (
+	advancedName = "figure at full advance"
+	retardedName = "figure at full retard"
+	wantedName   = "timing wanted"
+)
 
 // Lever returns the timing at both ends of a lever, from the rim figures at
 // which the contacts open at full advance and at full retard, with one gap and
@@ -21,15 +34,15 @@ type Lever struct {
 // earlier than full advance: then the two are changed about, or the rim figures
 // are not as stated.
 func (m MeasuredScale) Lever(advanced, retarded units.Reading[units.Length]) (Lever, error) {
-	early, err := m.Advance(advanced)
+	early, err := m.advance(advancedName, advanced)
 	if err != nil {
 		return Lever{}, err
 	}
-	late, err := m.Advance(retarded)
+	late, err := m.advance(retardedName, retarded)
 	if err != nil {
 		return Lever{}, err
 	}
-	span, err := m.Between(advanced, retarded)
+	span, err := m.between(advancedName, advanced, retardedName, retarded)
 	if err != nil {
 		return Lever{}, err
 	}
@@ -37,15 +50,59 @@ func (m MeasuredScale) Lever(advanced, retarded units.Reading[units.Length]) (Le
 		return Lever{}, fmt.Errorf("full retard %.1f° earlier than full advance: want the two ends the right way round and rim figures that are %v as stated: %w",
 			-span.Value.Degrees(), m.Figures, units.ErrDomain)
 	}
-	return Lever{early.Reading(), late.Reading(), span.Reading()}, nil
+	return Lever{early.Reading(), late.Reading(), span.Reading(), early.Budget, late.Budget, span.Budget}, nil
 }
 
 // SetTo returns the same lever after the drive has been moved so that full
 // advance is as wanted. Full retard is then wanted less the lever's range, and
 // has to be looked at again: a drive moved to give more advance takes the
-// starting position with it.
+// starting position with it. See [Lever.SetRetarded] for the other end.
 func (l Lever) SetTo(wanted units.Reading[units.Angle]) Lever {
-	return Lever{wanted, difference(wanted, l.Range), l.Range}
+	set := l
+	set.Advanced, set.AdvancedBudget = wanted, budgetOfEnd(wanted, l, 0)
+	set.Retarded, set.RetardedBudget = difference(wanted, l.Range), budgetOfEnd(wanted, l, -1)
+	return set
+}
+
+// SetRetarded returns the same lever after the drive has been moved so that
+// full retard is as wanted, which is what to set for starting by hand: wanted is
+// before top dead centre, negative for a spark after it. Full advance is then
+// wanted plus the lever's range, and is to be held against what the engine is
+// meant to run with: an engine set to start safely may run too late, and then
+// the lever has too little range.
+func (l Lever) SetRetarded(wanted units.Reading[units.Angle]) Lever {
+	set := l
+	set.Retarded, set.RetardedBudget = wanted, budgetOfEnd(wanted, l, 0)
+	set.Advanced, set.AdvancedBudget = sum(wanted, l.Range), budgetOfEnd(wanted, l, 1)
+	return set
+}
+
+// budgetOfEnd is what the uncertainty of wanted + sign × range is made of.
+func budgetOfEnd(wanted units.Reading[units.Angle], l Lever, sign float64) []units.Contribution[units.Angle] {
+	own, other := math.Pow(float64(wanted.Std), 2), math.Pow(sign*float64(l.Range.Std), 2)
+	if !(own+other > 0) || sign != 0 && len(l.RangeBudget) == 0 {
+		return nil
+	}
+	budget := []units.Contribution[units.Angle]{{
+		Name: wantedName, Value: wanted.Value, Std: wanted.Std, DoF: wanted.DoF,
+		Sensitivity: 1, Contribution: wanted.Std, Share: own / (own + other),
+	}}
+	if sign == 0 {
+		return budget
+	}
+	for _, c := range l.RangeBudget {
+		c.Sensitivity *= sign
+		c.Contribution *= units.Angle(sign)
+		c.Share *= other / (own + other)
+		budget = append(budget, c)
+	}
+	return budget
+}
+
+// sum returns a + b for independent readings.
+func sum[Q units.Quantity](a, b units.Reading[Q]) units.Reading[Q] {
+	b.Value = -b.Value
+	return difference(a, b)
 }
 
 // difference returns a − b for independent readings.

@@ -35,6 +35,11 @@ const (
 // [Scale.Advance] does, with its uncertainty and what it is made of. The error
 // is that of [MeasuredScale.Scale] or of [units.Propagate].
 func (m MeasuredScale) Advance(figure units.Reading[units.Length]) (units.Result[units.Angle], error) {
+	return m.advance("figure", figure)
+}
+
+// advance is Advance with a name for the figure.
+func (m MeasuredScale) advance(name string, figure units.Reading[units.Length]) (units.Result[units.Angle], error) {
 	var girth, tdc, fig units.Length
 	var fail error
 	return units.Propagate(func() units.Angle {
@@ -42,7 +47,7 @@ func (m MeasuredScale) Advance(figure units.Reading[units.Length]) (units.Result
 		s, fail = scaleOf(girth, tdc, m.Figures)
 		return s.Advance(fig)
 	}, units.VaryReading(girthName, &girth, m.Girth), units.VaryReading(tdcName, &tdc, m.TDC),
-		units.VaryReading("figure", &fig, figure), units.StopOn(&fail))
+		units.VaryReading(name, &fig, figure), units.StopOn(&fail))
 }
 
 // Figure returns the figure that stands at the pointer at an advance, as
@@ -65,6 +70,11 @@ func (m MeasuredScale) Figure(advance units.Reading[units.Angle]) (units.Result[
 // and neither does its uncertainty. The error is that of
 // [MeasuredScale.Scale] or of [units.Propagate].
 func (m MeasuredScale) Between(from, to units.Reading[units.Length]) (units.Result[units.Angle], error) {
+	return m.between("first figure", from, "second figure", to)
+}
+
+// between is Between with names for the figures.
+func (m MeasuredScale) between(first string, from units.Reading[units.Length], second string, to units.Reading[units.Length]) (units.Result[units.Angle], error) {
 	var girth, a, b units.Length
 	var fail error
 	return units.Propagate(func() units.Angle {
@@ -72,5 +82,5 @@ func (m MeasuredScale) Between(from, to units.Reading[units.Length]) (units.Resu
 		s, fail = scaleOf(girth, a, m.Figures)
 		return s.Angle(b)
 	}, units.VaryReading(girthName, &girth, m.Girth),
-		units.VaryReading("first figure", &a, from), units.VaryReading("second figure", &b, to), units.StopOn(&fail))
+		units.VaryReading(first, &a, from), units.VaryReading(second, &b, to), units.StopOn(&fail))
 }

@@ -419,6 +419,55 @@ func TestLeverOfTheDemonstrationEngine(t *testing.T) {
 	}
 }
 
+// Setting the one end moves the other by the range, and each budget says what the
+// uncertainty beside it is made of.
+func TestLeverSetToEitherEnd(t *testing.T) {
+	m := demoScale()
+	l := must(m.Lever(units.WithStd(118.5*mm, 0.5*mm), units.WithStd(174.3*mm, 0.3*mm)))(t)
+	wanted := units.Reading[units.Angle]{Value: -4 * deg, Std: 0.3 * deg, DoF: 6}
+	late := l.SetRetarded(wanted)
+	figures.Near(t, "full retard as wanted", late.Retarded.Value.Degrees(), -4, 1e-12)
+	figures.Near(t, "full advance, wanted + range", late.Advanced.Value.Degrees(), l.Range.Value.Degrees()-4, 1e-12)
+	figures.Near(t, "its uncertainty", late.Advanced.Std.Degrees(), math.Hypot(0.3, l.Range.Std.Degrees()), 1e-12)
+	figures.Near(t, "its degrees of freedom", late.Advanced.DoF, units.EffectiveDoF(wanted, l.Range), 1e-9)
+	if late.Starting() != StartLate {
+		t.Errorf("start %v, want late", late.Starting())
+	}
+	there := l.SetTo(late.Advanced)
+	figures.Near(t, "and by the other end", there.Retarded.Value.Degrees(), -4, 1e-12)
+	for name, b := range map[string]struct {
+		of     units.Reading[units.Angle]
+		budget []units.Contribution[units.Angle]
+		most   string
+	}{
+		"as found, advanced":        {l.Advanced, l.AdvancedBudget, advancedName},
+		"as found, retarded":        {l.Retarded, l.RetardedBudget, retardedName},
+		"as found, range":           {l.Range, l.RangeBudget, advancedName},
+		"retard set, advanced":      {late.Advanced, late.AdvancedBudget, wantedName},
+		"retard set, retarded":      {late.Retarded, late.RetardedBudget, wantedName},
+		"advance set, retarded":     {there.Retarded, there.RetardedBudget, wantedName},
+		"advance surely, retarded":  {l.SetTo(units.Exact(26 * deg)).Retarded, l.SetTo(units.Exact(26 * deg)).RetardedBudget, advancedName},
+		"advance set anew, advance": {there.SetTo(wanted).Advanced, there.SetTo(wanted).AdvancedBudget, wantedName},
+	} {
+		shares, squares, most := 0.0, 0.0, units.Contribution[units.Angle]{}
+		for _, c := range b.budget {
+			shares += c.Share
+			squares += math.Pow(c.Contribution.Degrees(), 2)
+			if c.Share > most.Share {
+				most = c
+			}
+		}
+		figures.Near(t, name+": sum of shares", shares, 1, 1e-9)
+		figures.Near(t, name+": uncertainty", math.Sqrt(squares), b.of.Std.Degrees(), 1e-9)
+		if most.Name != b.most {
+			t.Errorf("%s: most from %q, want %q", name, most.Name, b.most)
+		}
+	}
+	if b := (Lever{Range: l.Range}).SetTo(wanted); b.RetardedBudget != nil {
+		t.Errorf("a budget out of nothing: %v", b.RetardedBudget)
+	}
+}
+
 func TestStarting(t *testing.T) {
 	for _, tc := range []struct {
 		retard, std float64
