@@ -54,6 +54,7 @@ func (b *bench) pistonPlay(s *sheet.Section) error {
 		if !(p.SkirtGoodTo > 0) {
 			return b.file.Errorf("piston.skirt_good_to", "not given: want how well the skirt was measured, more than 0 mm")
 		}
+		b.doubtPair("bore", "skirt of the piston", p.Skirt, p.SkirtGoodTo)
 		skirt := mean(p.Skirt, p.SkirtGoodTo)
 		skirt.DoF = 0
 		if !(skirt.Value > 0 && skirt.Value < w.most) {

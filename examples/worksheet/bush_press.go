@@ -42,6 +42,7 @@ func (u *bush) turn() error {
 	if err != nil {
 		return u.fail("hole", "%v", err)
 	}
+	u.b.doubtPair("bushes", "hole of the "+u.Name, u.Hole, u.HoleGoodTo)
 	u.part, u.hole = survey.Part(), units.WithStd(mean, u.HoleGoodTo)
 	if err := u.wantPress(); err != nil {
 		return err
@@ -277,7 +278,7 @@ func (u *bush) dropIn(p fits.Press) error {
 		}
 		f := sheet.Of(u.key+"_warm_housing", u.Name+": housing so warm that the bush, "+cold.name+", drops in", units.Exact(math.Round(t.Celsius())), sheet.Unit[float64]{Name: "°C", One: 1})
 		f.Also = sheet.Plain(t.Fahrenheit(), sheet.Unit[float64]{Name: "°F", One: 1}, 0)
-		u.s.Figures = append(u.s.Figures, f)
+		u.s.Figures, u.heated = append(u.s.Figures, f), true
 		u.s.Add("Housing of the "+u.Name+" so warm that the bush, "+cold.name+", drops in with a thou to spare", "Th = 20 °C + (d (1 + αs (Ts − 20 °C)) + e − D)/(αh D)", "", fmt.Sprintf(celsius, t.Celsius(), t.Fahrenheit()))
 		return nil
 	}

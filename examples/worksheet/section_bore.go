@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"example.com/benchsums/examples/internal/picture"
 	"example.com/benchsums/examples/internal/sheet"
@@ -66,6 +68,7 @@ func (b *bench) surveyBore() (*wornBore, error) {
 		{o.MiddleFrontBack, midTravel, "front-back"}, {o.MiddleSideSide, midTravel, "side-side"},
 		{o.BelowFrontBack, belowTravel, "front-back"}, {o.BelowSideSide, belowTravel, "side-side"},
 	} {
+		b.doubtPair("bore", p.station+", "+p.way, p.list, o.GoodTo)
 		for _, d := range p.list {
 			spots = append(spots, fits.Spot{Station: p.station, Way: p.way, Size: d})
 		}
@@ -96,6 +99,17 @@ func (b *bench) surveyBore() (*wornBore, error) {
 	}
 	w.unworn, w.top = units.WithStd(below, o.GoodTo), units.WithStd(top, o.GoodTo)
 	return w, nil
+}
+
+// doubtPair asks whether readings of one place are right that lie further
+// apart than they are good to, by as much as six times.
+func (b *bench) doubtPair(section, where string, list lengths, goodTo units.Length) {
+	if len(list) < 2 || !(goodTo > 0) {
+		return
+	}
+	if least, most := slices.Min(list), slices.Max(list); float64(most-least) > 6*math.Sqrt2*float64(goodTo) {
+		b.doubt(section, fmt.Sprintf("%s: the readings from %v to %v lie further apart than they are good to. Is one of them a slip of the pen?", where, least, most))
+	}
 }
 
 // boreWear adds wear, ovality and taper, and what a rebore would clean up at.

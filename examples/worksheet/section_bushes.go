@@ -54,6 +54,7 @@ type bush struct {
 	shuts  length         // what the bore closes in by
 	ream   fits.Clearance // least and greatest size, as lengths
 	beyond []string       // what would yield at the size to aim at
+	heated bool           // whether the housing is to be warmed
 }
 
 // bushesSection answers what to turn bushes to, how far they close in and what
@@ -69,19 +70,23 @@ func (b *bench) bushesSection() (*sheet.Section, error) {
 	s := &sheet.Section{Number: 12, Key: "bushes", Title: "Bushes: what to turn, how far they close, what to ream"}
 	rows := [][]string{{"bush", "outside", "bored first", "closes in by", "ream to"}}
 	b.bushes = nil
+	heated := false
 	for i := range j.List {
 		u, err := b.workBush(s, i)
 		if err != nil {
 			return nil, err
 		}
 		b.bushes = append(b.bushes, u)
-		if u.out.Value > 0 && u.ream.Max > 0 {
+		if u.out.Value > 0 {
 			rows = append(rows, u.row())
 		}
+		heated = heated || u.heated
 	}
 	if len(rows) > 1 {
 		s.Tables = append(s.Tables, sheet.Table{Title: "At a glance", Rows: rows})
 		s.Cautions = append(s.Cautions, fits.PressCautions()...)
+	}
+	if heated {
 		s.Cautions = append(s.Cautions, fits.HeatCautions()...)
 	}
 	return s, nil
@@ -134,5 +139,9 @@ func (u *bush) fail(key, format string, args ...any) error {
 // row is the bush in the table.
 func (u *bush) row() []string {
 	inches := func(l units.Length) string { return sheet.Plain(l, sheet.Inch, 4) }
-	return []string{u.Name, inches(u.out.Value), inches(u.bored), sheet.Value(u.shuts, sheet.Thou), inches(u.ream.Min) + " to " + inches(u.ream.Max)}
+	closes := "not known"
+	if u.shuts.Value > 0 {
+		closes = sheet.Value(u.shuts, sheet.Thou)
+	}
+	return []string{u.Name, inches(u.out.Value), inches(u.bored), closes, inches(u.ream.Min) + " to " + inches(u.ream.Max)}
 }

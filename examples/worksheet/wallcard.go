@@ -62,6 +62,9 @@ func (b *bench) wallCard(s *sheet.Sheet) *sheet.Card {
 			card.Groups = append(card.Groups, group)
 		}
 	}
+	if lines := b.threadLines(); len(lines) > 0 {
+		card.Groups = append(card.Groups, sheet.Group{Title: "Threads", Lines: lines})
+	}
 	if len(card.Groups) < 2 {
 		return nil // a sheet that small is its own card
 	}
