@@ -152,7 +152,7 @@ func letterOf(s string) (c Class, msg string) {
 
 // singles finds a letter by its place in the alphabet.
 var singles = [26]letter{
-	'a' - 'a': la, 'b' - 'a': lb, 'c' - 'a': lc, 'd' - 'a': ld, 'e' - 'a': le, 'f' - 'a': lf, 'g' - 'a': lg, 'h' - 'a': lh,
+	0: la, 'b' - 'a': lb, 'c' - 'a': lc, 'd' - 'a': ld, 'e' - 'a': le, 'f' - 'a': lf, 'g' - 'a': lg, 'h' - 'a': lh,
 	'j' - 'a': lj, 'k' - 'a': lk, 'm' - 'a': lm, 'n' - 'a': ln, 'p' - 'a': lp, 'r' - 'a': lr, 's' - 'a': ls, 't' - 'a': lt,
 	'u' - 'a': lu, 'v' - 'a': lv, 'x' - 'a': lx, 'y' - 'a': ly, 'z' - 'a': lz,
 }

@@ -47,7 +47,7 @@ func NewPress(j Joint) (Press, error) {
 			return Press{}, fmt.Errorf("modulus of %v is %v: want a material whose modulus is known: %w", m, m.Modulus, units.ErrDomain)
 		}
 		if !(m.Poisson >= 0 && m.Poisson <= 0.5) {
-			return Press{}, fmt.Errorf("Poisson's ratio of %v is %g: want 0 to 0.5: %w", m, m.Poisson, units.ErrDomain)
+			return Press{}, fmt.Errorf("the Poisson's ratio of %v is %g: want 0 to 0.5: %w", m, m.Poisson, units.ErrDomain)
 		}
 	}
 	return Press{j}, nil
