@@ -166,6 +166,8 @@
 // To advance, the driven shaft goes forward against the crank, the way it runs;
 // the plate goes against the shaft's turning. Whatever was set, the proof is the
 // rim figure at which the contacts part when the engine is turned forward again.
+// [Retiming.Steps], [Toothed.Steps] and [Plate.Steps] give the order of work for
+// each of the three.
 //
 // # The lever, and starting
 //

@@ -139,6 +139,73 @@ func ExamplePlate() {
 	// Output: for 3° more advance: 0.79 mm against the shaft
 }
 
+// Contacts on a plate whose slots lie 30 mm from the middle of a half-speed shaft:
+// the two steps in which the plate is turned.
+func ExamplePlate_Steps() {
+	drive := ignition.HalfSpeed()
+	plate, err := ignition.NewPlate(30*units.Millimetre, drive)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	rim, err := ignition.NewRim(356 * units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	mark, err := ignition.NewMark(rim, 26*units.Degree, ignition.OnRim, ignition.Anticlockwise)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	r, err := ignition.NewRetiming(drive, units.Exact(23*units.Degree), units.Exact(26*units.Degree))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, step := range plate.Steps(r, mark, 93.2*units.Millimetre)[3:5] {
+		fmt.Println(step)
+	}
+	// Output:
+	// Bring the crank to 93.2 mm (3.669 in) on the rule, 26.0° before top dead centre: come to it turning forward (anticlockwise, facing the rim); if you pass it, go back a good quarter of a turn and come again.
+	// Slacken the plate and turn it against the turning of the shaft, about 0.79 mm (0.031 in) along its slots, until the contacts just open.
+}
+
+// A chain wheel of 20 teeth: what the two settings nearest to 26° give.
+func ExampleToothed_Steps() {
+	wheel, err := ignition.NewToothed(ignition.CrankSpeed(), 20)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	rim, err := ignition.NewRim(356 * units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	mark, err := ignition.NewMark(rim, 26*units.Degree, ignition.OnRim, ignition.Anticlockwise)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	r, err := ignition.NewRetiming(ignition.CrankSpeed(), units.Exact(17.9*units.Degree), units.Exact(26*units.Degree))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	steps, err := wheel.Steps(r, mark, 93.2*units.Millimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, step := range steps[2:4] {
+		fmt.Println(step)
+	}
+	// Output:
+	// The drive moves by whole teeth, 18.00° of crank a step. Nearest to the timing wanted: as it is gives 17.9° before top dead centre, 8.1° too late.
+	// Next to it, on the other side: 1 tooth forward gives 35.9° before top dead centre, 9.9° too early. Where both are as far off take the later, for too early a spark knocks and kicks back.
+}
+
 func ExampleShift() {
 	plate, err := ignition.NewPlate(30*units.Millimetre, ignition.HalfSpeed())
 	if err != nil {

@@ -258,7 +258,7 @@ func ExampleRetiming() {
 		fmt.Println(step)
 	}
 	// Output:
-	// Bring the crank to 93.2 mm on the rule, 26.0° before top dead centre: come to it turning forward (anticlockwise, facing the rim); if you pass it, go back a good quarter of a turn and come again.
+	// Bring the crank to 93.2 mm (3.671 in) on the rule, 26.0° before top dead centre: come to it turning forward (anticlockwise, facing the rim); if you pass it, go back a good quarter of a turn and come again.
 	// Hold the wheel back so that the pulling run of the drive is tight, and turn the driven shaft forward, the way it runs (about 8.1°), until the contacts just open.
 }
 

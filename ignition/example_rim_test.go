@@ -169,8 +169,8 @@ func ExampleNewMark() {
 		fmt.Println(mark)
 	}
 	// Output:
-	// scribe on the rim 80.8 mm round the face (80.1 mm straight across) from the top dead centre mark, ahead of it in the direction of rotation: facing the rim, anticlockwise from it
-	// scribe on the case 80.8 mm round the face (80.1 mm straight across) from the top dead centre mark, behind it, against the direction of rotation: facing the rim, clockwise from it
+	// scribe on the rim 80.8 mm (3.180 in) round the face, 80.1 mm (3.153 in) straight across, from the top dead centre mark, ahead of it in the direction of rotation: facing the rim, anticlockwise from it
+	// scribe on the case 80.8 mm (3.180 in) round the face, 80.1 mm (3.153 in) straight across, from the top dead centre mark, behind it, against the direction of rotation: facing the rim, clockwise from it
 }
 
 func ExampleMark_Approach() {

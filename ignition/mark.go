@@ -131,18 +131,18 @@ func (m Mark) Way() Turning {
 }
 
 // String says in one sentence what to scribe: how far, along the face and
-// straight across, from which mark, and which way.
+// straight across, in millimetres and inches, from which mark, and which way.
 func (m Mark) String() string {
 	if m.Side() == AtTDC {
 		return "scribe on the top dead centre mark itself"
 	}
-	arc, chord := math.Abs(m.Arc.Millimetres()), math.Abs(m.Chord.Millimetres())
+	arc, chord := units.Length(math.Abs(float64(m.Arc))), units.Length(math.Abs(float64(m.Chord)))
 	with := "ahead of it in the direction of rotation"
 	if m.Side() == Behind {
 		with = "behind it, against the direction of rotation"
 	}
-	return fmt.Sprintf("scribe on the %v %.1f mm round the face (%.1f mm straight across) from the top dead centre mark, %s: facing the rim, %s from it",
-		m.Place, arc, chord, with, m.Way())
+	return fmt.Sprintf("scribe on the %v %s round the face, %s straight across, from the top dead centre mark, %s: facing the rim, %s from it",
+		m.Place, metricAndInch(arc, 1), metricAndInch(chord, 1), with, m.Way())
 }
 
 // Approach says from which side to bring the crank to the mark, so that all

@@ -610,26 +610,6 @@ func TestRetiming(t *testing.T) {
 	refused(t, "too far", err, "timing 200° before top dead centre: want from −180° to 180°")
 }
 
-func TestRetimingSteps(t *testing.T) {
-	rim := must(NewRimOfGirth(1118.33 * mm))(t)
-	mark := must(NewMark(rim, 26*deg, OnRim, Anticlockwise))(t)
-	for _, tc := range []struct {
-		present float64
-		text    string
-	}{
-		{18, "turn the driven shaft forward, the way it runs (about 8.0°), until the contacts just open"},
-		{34, "turn the driven shaft back by more than 8.0° and then forward, the way it runs, until the contacts just open"},
-	} {
-		r := must(NewRetiming(CrankSpeed(), units.Exact(units.Angle(tc.present)*deg), units.Exact(26*deg)))(t)
-		steps := strings.Join(r.Steps(mark, 93.2*mm), "\n")
-		for _, want := range []string{tc.text, "Bring the crank to 93.2 mm on the rule, 26.0° before top dead centre: come to it turning forward (anticlockwise, facing the rim)", "full retard"} {
-			if !strings.Contains(steps, want) {
-				t.Errorf("want %q in\n%s", want, steps)
-			}
-		}
-	}
-}
-
 // An engine is made up, its readings are drawn with the scatter that the model
 // states, and what the model says of its own uncertainty is held against what
 // comes out.

@@ -65,28 +65,3 @@ func (r Retiming) String() string {
 	return fmt.Sprintf("spark %.1f° %s at the crank (u %.1f°): with the crank held, turn the driven shaft %.1f° %s",
 		math.Abs(r.Change.Value.Degrees()), spark, r.Change.Std.Degrees(), math.Abs(r.Shaft.Value.Degrees()), way)
 }
-
-// Steps returns what to do, in order, with the mark that the crank is to stand
-// at when the contacts just open and the figure of the rule there. It ends in a
-// check, because the wheel moves when it is tightened.
-func (r Retiming) Steps(mark Mark, figure units.Length) []string {
-	return []string{
-		"Take the plug out, earth its lead, and shut the fuel off: a crank turned by hand can fire.",
-		"Set the contact gap first, for it moves the timing; put the lever where the timing is stated, and leave both.",
-		"Scribe a line across wheel and shaft end, so that the old place can be found again.",
-		"Draw the wheel off its taper with a puller; do not strike the shaft, and stand clear when it lets go.",
-		fmt.Sprintf("Bring the crank to %.1f mm on the rule, %.1f° before top dead centre: %s.", figure.Millimetres(), mark.Advance.Degrees(), mark.Approach()),
-		fmt.Sprintf("Hold the wheel back so that the pulling run of the drive is tight, and turn the driven shaft %s until the contacts just open.", r.forward()),
-		"Tighten the wheel without letting either move.",
-		"Turn the engine forward to the spark again, twice, and read the rule where the contacts open: that figure is the timing, whatever was set.",
-		"Look at full retard as well before starting by hand: the drive has moved both ends of the lever.",
-	}
-}
-
-// forward tells how far the shaft will go.
-func (r Retiming) forward() string {
-	if r.Change.Value < 0 {
-		return fmt.Sprintf("back by more than %.1f° and then forward, the way it runs,", -r.Shaft.Value.Degrees())
-	}
-	return fmt.Sprintf("forward, the way it runs (about %.1f°),", r.Shaft.Value.Degrees())
-}

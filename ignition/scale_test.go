@@ -133,10 +133,10 @@ func TestMarkSides(t *testing.T) {
 		way     Turning
 		text    string
 	}{
-		{"spark on the rim", 30 * units.Degree, OnRim, Anticlockwise, 30, Ahead, Anticlockwise, "scribe on the rim 30.0 mm round the face (29.7 mm straight across) from the top dead centre mark, ahead of it in the direction of rotation: facing the rim, anticlockwise from it"},
+		{"spark on the rim", 30 * units.Degree, OnRim, Anticlockwise, 30, Ahead, Anticlockwise, "scribe on the rim 30.0 mm (1.181 in) round the face, 29.7 mm (1.168 in) straight across, from the top dead centre mark, ahead of it in the direction of rotation: facing the rim, anticlockwise from it"},
 		{"spark on the rim, clockwise", 30 * units.Degree, OnRim, Clockwise, 30, Ahead, Clockwise, "clockwise from it"},
 		{"after the top", -10 * units.Degree, OnRim, Clockwise, -10, Behind, Anticlockwise, "behind it, against the direction of rotation: facing the rim, anticlockwise from it"},
-		{"spark on the case", 30 * units.Degree, OnCase, Anticlockwise, -30, Behind, Clockwise, "scribe on the case 30.0 mm round the face (29.7 mm straight across) from the top dead centre mark, behind it"},
+		{"spark on the case", 30 * units.Degree, OnCase, Anticlockwise, -30, Behind, Clockwise, "scribe on the case 30.0 mm (1.181 in) round the face, 29.7 mm (1.168 in) straight across, from the top dead centre mark, behind it"},
 		{"at the top", 0, OnRim, Clockwise, 0, AtTDC, Clockwise, "on the top dead centre mark itself"},
 	} {
 		m := must(NewMark(rim, tc.advance, tc.place, tc.turning))(t)
