@@ -101,7 +101,7 @@ func (p *plugWork) overWires(s *sheet.Section, lim threads.Limits) {
 func (p *plugWork) body(s *sheet.Section) {
 	if p.Depth != nil {
 		s.Figures = append(s.Figures, sheet.Of("plug.depth", "thread of the hole, seat to chamber: the body no longer", *p.Depth, sheet.Millimetre, sheet.Inch))
-		s.Scribe = append(s.Scribe, fmt.Sprintf("Adapter: screwed part shorter than %s, so that nothing stands into the chamber where the deflector comes; relieve the thread under the shoulder for a pitch and a half, %s, so that it seats.",
+		s.Scribe = append(s.Scribe, fmt.Sprintf("Adapter: screwed part shorter than %s, so that nothing stands into the chamber, where the piston comes; relieve the thread under the shoulder for a pitch and a half, %s, so that it seats.",
 			sheet.Show(*p.Depth, sheet.Millimetre), sheet.Plain(1.5*p.thread.Pitch(), sheet.Millimetre, 1)))
 	}
 	if p.Seat != nil {

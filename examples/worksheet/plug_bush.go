@@ -91,7 +91,7 @@ func (p *plugWork) bushLoad(s *sheet.Section, b threads.Bush) error {
 
 // otherPlugs is a table of what a bush to each size of plug leaves.
 func (p *plugWork) otherPlugs(s *sheet.Section) {
-	t := sheet.Table{Title: "Bush from " + p.thread.Designation() + " to a plug", Rows: [][]string{{"plug", "wall", "", "ring of metal, of the plug's stress area"}}}
+	t := sheet.Table{Title: "Bush from " + p.thread.Designation() + " to a plug", Rows: [][]string{{"plug", "wall", "in inches", "ring of metal, of the plug's stress area"}}}
 	for inner := range threads.SparkPlug.All() {
 		b, err := threads.NewBush(p.thread, inner)
 		if err != nil {

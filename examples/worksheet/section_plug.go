@@ -35,7 +35,7 @@ type plugWork struct {
 	file   *bench
 	thread threads.Thread
 	bore   length
-	pitch  length
+	named  bool // surely enough
 }
 
 // plugSection names the thread of the plug hole, and gives the sizes of an
@@ -60,7 +60,7 @@ func (b *bench) plugSection() (*sheet.Section, error) {
 	if !ok {
 		return s, nil
 	}
-	b.plug = &plugWork{plugThread: p, file: b, thread: t, bore: c.Readings.Crest, pitch: c.Readings.Pitch}
+	b.plug = &plugWork{plugThread: p, file: b, thread: t, bore: c.Readings.Crest, named: c.Named()}
 	for _, step := range [...]func(*sheet.Section) error{b.plug.left, b.plug.adapter, b.plug.wheels, b.plug.bush} {
 		if err := step(s); err != nil {
 			return nil, err
@@ -109,7 +109,7 @@ func (p *plugWork) left(s *sheet.Section) error {
 func mm3(l units.Length) string { return sheet.Plain(l, sheet.Millimetre, 3) }
 
 var plugCautions = []string{
-	"Do not run a tap through the plug hole to try or clean it: the thread is worn to its own size, the iron is thin, and there is no other. Clean it with a brush and solvent, plug the chamber with rag and grease, and count the rag out again.",
+	"Do not run a tap through the plug hole to try or clean it: the thread is worn to its own size, the metal round it is thin, and there is no other. Clean it with a brush and solvent, plug the chamber with rag and grease, and count the rag out again.",
 	"The adapter is for turning the engine by hand with the dial in it: screw it in with the fingers, and never start the engine with it.",
 	"A bush holds burning gas. One that comes out leaves like a shot, and a plug with it. Lock it so that it cannot turn out with the plug, try it cold with nobody in line, and look at it again after the first runs. If the wall is thin or the old thread poor, have the hole welded up and bored by someone who does that work.",
 }

@@ -1,8 +1,11 @@
 package main
 
 import (
+	"cmp"
+
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/examples/internal/threadsheet"
+	"example.com/benchsums/threads"
 )
 
 // A threadJob is what was measured of threads without a name; the program
@@ -39,4 +42,19 @@ func (b *bench) threadsSection() (*sheet.Section, error) {
 		}
 	}
 	return s, nil
+}
+
+// threadLines are what of the threads belongs on the wall: that of the plug, and
+// every left-hand one, for whoever takes a spanner to it.
+func (b *bench) threadLines() []sheet.Line {
+	var lines []sheet.Line
+	if b.plug != nil && b.plug.named {
+		lines = append(lines, sheet.Line{Name: "plug hole", Metric: b.plug.thread.Designation()})
+	}
+	for _, c := range b.threads {
+		if t, ok := c.Best(); ok && c.Named() && c.Found.Hand == threads.LeftHand {
+			lines = append(lines, sheet.Line{Name: cmp.Or(c.Where, c.Name), Metric: t.Designation(), Inch: "LEFT HAND"})
+		}
+	}
+	return lines
 }

@@ -28,7 +28,7 @@ var cardLines = []struct {
 	}},
 	{"Bushes and bore", []struct{ key, name string }{
 		{"bushes.small_end_ream_least", "small end, ream to, at least"}, {"bushes.main_ream_least", "main bush, ream to, at least"},
-		{"bore.below", "bore, unworn"}, {"bore.new_gap", "new ring, end gap, at least"},
+		{"bore.new_gap", "new ring, end gap, at least"},
 	}},
 	{"Springs", []struct{ key, name string }{
 		{"springs.drum_wind", "rope drum, wind on with the rope home"}, {"springs.drum_stored", "and it holds, rope right out"},

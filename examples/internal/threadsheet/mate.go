@@ -54,15 +54,23 @@ func (m *Mating) after() string {
 	case threads.RunsFree:
 		return fmt.Sprintf(" over all %.1f turns", m.turns())
 	case threads.RunsIfLoose:
-		return fmt.Sprintf(": new parts bind after %.1f of the %.1f turns", m.Tight, m.turns())
+		return fmt.Sprintf(": of %.1f turns, %s", m.turns(), newParts(m.Tight))
 	case threads.Binds:
-		return fmt.Sprintf(" after %.1f turns with new parts and %.1f with the loosest, of %.1f", m.Tight, m.Loose, m.turns())
+		return fmt.Sprintf(": of %.1f turns, %s; the loosest bind after %.1f", m.turns(), newParts(m.Tight), m.Loose)
 	case threads.Tightens:
 		if !math.IsInf(m.Loose, 1) {
 			return fmt.Sprintf(", after %.1f to %.1f turns", m.Tight, m.Loose)
 		}
 	}
 	return ""
+}
+
+// newParts says how far parts of the basic size go.
+func newParts(turns float64) string {
+	if turns < 0.05 {
+		return "new parts do not even enter"
+	}
+	return fmt.Sprintf("new parts bind after %.1f", turns)
 }
 
 // mates adds what comes of the two, what gets hurt, and the working.

@@ -52,19 +52,27 @@ func (h *torn) left(s *sheet.Section) error {
 	s.Figures = append(s.Figures, sheet.Of(h.key+"engagement", h.Name+", depth of thread left", whole, sheet.Percent))
 	s.Add(h.Name+": thread left in the hole, of the basic depth", "(D − bore) / (D − D₁)",
 		fmt.Sprintf("(%s − %s) / (%s − %s)", h.mm(h.t.Major()), sheet.Value(h.Readings.Crest, sheet.Millimetre), h.mm(h.t.Major()), h.mm(h.t.Minor())), sheet.Show(whole, sheet.Percent))
-	text := fmt.Sprintf("%s (%s) as %v has %s of its depth of thread left at most", h.Name, h.Where, h.t, sheet.Show(whole, sheet.Percent))
+	text := fmt.Sprintf("%s has %s of its depth of thread left at most", h.subject(), sheet.Show(whole, sheet.Percent))
 	if h.Mate != nil && h.Mate.Readings.Crest.Value != 0 {
 		if h.withStud(s, &text) != nil {
 			text += "; the stud as it measures passes through it"
 		}
 	}
-	if !h.own {
-		if why := h.together(); why != "" {
-			text = fmt.Sprintf("%s is %v. %s %s", h.Name, h.t, why, text)
-		}
-	}
 	s.Answer = append(s.Answer, text+". What was pulled once is weaker than any sum says: do not tighten it again as it is.")
 	return nil
+}
+
+// subject begins a sentence about the hole, and says first how it came by its
+// name where the section has not said so.
+func (h *torn) subject() string {
+	name := h.Name
+	if h.Where != "" {
+		name += " (" + h.Where + ")"
+	}
+	if why := h.together(); why != "" && !h.own {
+		return fmt.Sprintf("%s is %v. %s As that it", name, h.t, why)
+	}
+	return fmt.Sprintf("%s as %v", name, h.t)
 }
 
 // withStud is how much the stud finds, as it measures.
