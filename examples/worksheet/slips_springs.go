@@ -97,7 +97,7 @@ func stripSlips(h *springsheet.Drummed, s *springsheet.Stripped, what string, v 
 	c, travel := s.Choice, h.Travel.Turns()
 	wind, home := c.Preload.Turns(), h.Home.NewtonMillimetres()
 	perTurn := c.Spring.Rate().NewtonMillimetresPerTurn()
-	plain := h.Job.Lies == "slack on the wall" && h.Job.Friction == nil // what the sums of wind, torque and stress below hold for
+	plain := h.Job.Lies == springsheet.Slack && h.Job.Friction == nil // what the sums of wind, torque and stress below hold for
 	if !plain && (what == "wind" || what == "full" || what == "stress") {
 		return nil
 	}

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/springs"
 	"example.com/benchsums/units"
 )
@@ -37,7 +38,10 @@ func (d *Drum) hold(f *jobfile.File, at string) (*Drummed, error) {
 		return nil, err
 	}
 	h := &Drummed{Job: d, rules: springs.StripRules{SpareTurns: d.SpareTurnsOrUsual(), Friction: float64(d.friction())}}
-	h.free, _ = d.Lies.state() // checked
+	var err error
+	if h.free, err = freeState(d.Lies); err != nil {
+		return nil, f.Errorf(at+".strips_lie", "%v", err)
+	}
 	for i := range d.Strip {
 		m, err := d.Steel.material(f, at+".steel", d.Strip[i].Thickness.Value)
 		if err != nil {
@@ -120,10 +124,8 @@ func (d *Drum) check(f *jobfile.File, at string) error {
 		return f.Errorf(at+".depth", "%v: want the depth for the strip, more than 0 mm, or leave it out", d.Depth.Value)
 	case !(d.PullHome.Value > 0):
 		return f.Errorf(at+".pull_home", "%v: want the pull at the rope that brings drum and rope home, more than 0 N", d.PullHome.Value)
-	case d.Lies == "":
-		return f.Errorf(at+".strips_lie", "not stated: say \"slack on the wall\", \"straight\" or how many turns a strip makes lying loose, as \"3.5 turns\"; the torque goes by it as much as by the size")
 	case !(d.friction() >= 0 && d.friction() < 1):
-		return f.Errorf(at+".friction", "%v: want 0 %% to below 100 %%, what the coils rub away of the torque", d.friction())
+		return f.Errorf(at+".friction", "%s: want 0 %% to below 100 %%, what the coils rub away of the torque", sheet.Plain(float64(d.friction()), sheet.Percent, 0))
 	case !(d.SpareTurnsOrUsual() >= 0 && d.SpareTurnsOrUsual() < 100):
 		return f.Errorf(at+".spare_turns", "%g: want turns from 0 to 100, to be left with the rope right out", d.SpareTurnsOrUsual())
 	case d.MostPull != nil && !(*d.MostPull > d.PullHome.Value):

@@ -28,7 +28,7 @@ type Drum struct {
 	MostPull   *units.Force `toml:"most_pull"`   // at the rope, right out
 	Friction   *units.Ratio `toml:"friction"`    // of the coils, a share of the torque
 	SpareTurns *float64     `toml:"spare_turns"` // left with the rope right out
-	Lies       Lie          `toml:"strips_lie"`
+	Lies       string       `toml:"strips_lie"`  // run down, or loose
 	Steel      Steel        `toml:"steel"`
 	Old        *OldStrip    `toml:"old"`
 	Strip      []Strip      `toml:"strip"`

@@ -10,8 +10,7 @@ import (
 // drumMake says what to make for the strip: slot, spacer, pin.
 func (w *writer) drumMake(h *Drummed, s *Stripped) {
 	m, at := &h.Job.Make, w.at+".make"
-	on := h.window(s.Choice, h.Travel, s.Choice.Strength.Least).windOn()
-	w.make(fmt.Sprintf("Rope drum, setting: rope home and its end held short of the guide, turn the drum %s the way it goes when the rope is pulled, hold it there, lead the rope through and let the drum take it up gently. Then pull the rope right out: the drum must still go at least half a turn further by hand.", turnsOf(on)))
+	w.make(fmt.Sprintf("Rope drum, setting: rope home and its end held short of the guide, turn the drum %s the way it goes when the rope is pulled, hold it there, lead the rope through and let the drum take it up gently. Then pull the rope right out: the drum must still go at least half a turn further by hand.", turnsOf(h.WindOn())))
 	if m.SlotDepth != nil {
 		w.slot(h, s, at)
 	}

@@ -40,8 +40,7 @@ func (w *writer) drum(h *Drummed) {
 
 // drumAnswer is the short answer.
 func (w *writer) drumAnswer(h *Drummed, s *Stripped) {
-	win := h.window(s.Choice, h.Travel, s.Choice.Strength.Least)
-	on := win.windOn()
+	win, on := h.window(s.Choice, h.Travel, s.Choice.Strength.Least), h.WindOn()
 	text := fmt.Sprintf("Rope drum: take strip %s. With the rope home wind on %s first, %.1f at least and %.1f at most; the rope right out winds it %.1f turns further, and %.1f are left.",
 		s.Name, turnsOf(on), win.least.Turns(), win.most.Turns(), h.Travel.Turns(), s.Choice.Spring.Turns()-(on+h.Travel).Turns())
 	if s.Choice.Tight {
@@ -132,35 +131,83 @@ func (w *writer) stripFigures(h *Drummed, s *Stripped, number int) {
 
 // drumChosen writes the rest of the best strip, and the working.
 func (w *writer) drumChosen(h *Drummed, s *Stripped) {
-	c, strength := s.Choice, s.Choice.Strength.Least
-	on, of := h.window(c, h.Travel, strength).windOn(), "strip "+s.Name+": "
-	w.s.Figures = append(w.s.Figures, sheet.Of("springs.drum_wind", of+"turns to wind on first, rope home", units.Exact(on), turns))
-	pull := putDrum(w, h, s, "drum_pull", of+"pull on the rope, right out", func(t trial) units.Force {
+	on := h.WindOn()
+	w.s.Figures = append(w.s.Figures, sheet.Of("springs.drum_wind", "strip "+s.Name+": turns to wind on first, rope home", units.Exact(on), turns))
+	w.drumWorking(h, s)
+	if !s.Choice.Tight { // or there is nothing more that may be wound on
+		w.drumMost(h, s)
+	}
+	w.drumStored(h, s, on)
+	full, err := vary(h, s, func(t trial) units.Torque { return t.choice.AtFull })
+	w.failed(err)
+	w.improve("for the drum, " + readings.Largest(full))
+	w.cautions(springs.OpeningBarrel)
+}
+
+// drumWorking goes through the sums for the best strip.
+func (w *writer) drumWorking(h *Drummed, s *Stripped) {
+	b, c, d := s.Choice.Spring, s.Choice, h.Job
+	e, err := s.material.YoungsModulus(s.Thickness.Value)
+	w.failed(err)
+	mm := func(r length) string { return sheet.Value(r, sheet.Millimetre) }
+	perTurn, wind, full := b.Rate().NewtonMillimetresPerTurn(), c.Preload.Turns(), (c.Preload + h.Travel).Turns()
+	w.s.Add(fmt.Sprintf("Strip %s: what a turn adds to the torque. The thickness counts three times", s.Name), "M = π E b t³ / (6 L)",
+		fmt.Sprintf("π × %.0f MPa × %s × (%s)³ / (6 × %s)", e.Megapascals(), mm(s.Width), mm(s.Thickness), mm(s.Length)), fmt.Sprintf("%.1f N mm a turn", perTurn))
+	w.s.Add(fmt.Sprintf("Turns that can be wound: those that lie on the arbor (d %s) less those that lie on the wall (D %s)", mm(d.Arbor), mm(d.Bore)), "(2L/π)/(d + √(d² + 4Lt/π)) − (2L/π)/(D + √(D² − 4Lt/π))",
+		fmt.Sprintf("%.2f − %.2f", b.TurnsWound(), b.TurnsRunDown()), fmt.Sprintf("%.2f turns", b.Turns()))
+	if d.Lies == Slack {
+		w.s.Add("Turns to wind on, so that it brings the rope home"+h.rubbed(), "n₁ = M / (M a turn)",
+			fmt.Sprintf("%.0f N mm / %.1f N mm", h.Home.NewtonMillimetres()/(1-h.rules.Friction), perTurn), fmt.Sprintf("%.2f turns", wind))
+		w.s.Add("Torque with the rope right out"+h.rubbed(), "M₂ = (n₁ + n) × M a turn", fmt.Sprintf("(%.2f + %.2f) × %.1f N mm", wind, h.Travel.Turns(), perTurn), fmt.Sprintf("%.0f N mm", c.AtFull.NewtonMillimetres()))
+		w.s.Add("Stress with the rope right out", "σ = π E t (n₁ + n) / L", fmt.Sprintf("π × %.0f MPa × %s × %.2f / %s", e.Megapascals(), mm(s.Thickness), full, mm(s.Length)), fmt.Sprintf("%.0f MPa, in strip of %v", c.Stress.Megapascals(), c.Strength))
+	} else {
+		w.s.Add(fmt.Sprintf("Run down it is bent already by %.2f turns from where it lies free, which count in all that follows", b.TurnsRunDown()-b.TurnsFree()), "n₀ = turns on the wall − turns when free",
+			fmt.Sprintf("%.2f − %.2f", b.TurnsRunDown(), b.TurnsFree()), fmt.Sprintf("n₁ %.2f turns, M₂ %.0f N mm, stress %.0f MPa in strip of %v", wind, c.AtFull.NewtonMillimetres(), c.Stress.Megapascals(), c.Strength))
+	}
+	pull := putDrum(w, h, s, "drum_pull", "strip "+s.Name+": pull on the rope, right out", func(t trial) units.Force {
 		return units.Force(float64(t.choice.AtFull) / (float64(t.sizes.seat) / 2))
 	}, newton, lbf)
-	most := putDrum(w, h, s, "drum_most_wind", of+"turns to wind on, at most", func(t trial) units.Angle {
+	w.s.Add("Pull on the rope, right out", "F = M₂ / (D / 2)", fmt.Sprintf("%.0f N mm / (%s / 2)", c.AtFull.NewtonMillimetres(), mm(d.RopeSeat)), sheet.Show(pull.Reading(), newton))
+}
+
+// rubbed is what to say of friction, where the file has some.
+func (h *Drummed) rubbed() string {
+	if h.rules.Friction == 0 {
+		return ""
+	}
+	return fmt.Sprintf(", when friction takes %.0f %%", 100*h.rules.Friction)
+}
+
+// drumMost writes how much more may be wound on, and what friction that makes
+// good.
+func (w *writer) drumMost(h *Drummed, s *Stripped) {
+	b, strength := s.Choice.Spring, s.Choice.Strength.Least
+	most := putDrum(w, h, s, "drum_most_wind", "strip "+s.Name+": turns to wind on, at most", func(t trial) units.Angle {
 		return h.window(t.choice, t.demand.Travel, strength).most
 	}, turns)
-	friction := putDrum(w, h, s, "drum_friction", of+"friction of the coils that this makes good", func(t trial) float64 {
-		return 1 - (1-h.rules.Friction)*float64(t.choice.Preload/h.window(t.choice, t.demand.Travel, strength).most)
+	w.s.Add("The most to wind on: short of solid, with the turns to spare, and within the strip's least strength", "n₁ = lesser of (turns there are − spare) and σ L / (π E t), less n",
+		fmt.Sprintf("%.2f − %g and %.2f, less %.2f", b.Turns(), h.rules.SpareTurns, b.TurnsAtStress(strength), h.Travel.Turns()), sheet.Show(most.Reading(), turns))
+	if h.Job.Friction != nil {
+		return
+	}
+	friction := putDrum(w, h, s, "drum_friction", "strip "+s.Name+": friction of the coils that this makes good", func(t trial) float64 {
+		return 1 - float64(t.demand.AtRest/t.choice.Spring.LineTorque(h.window(t.choice, t.demand.Travel, strength).most.Turns()))
 	}, sheet.Percent)
-	stored := putDrum(w, h, s, "drum_stored", of+"stored, rope right out", func(t trial) units.Energy {
-		e, err := t.choice.Spring.Energy((on + t.demand.Travel).Turns())
+	w.ask(fmt.Sprintf("What do the coils rub away? Nobody has a figure for it, and the sums take nothing. If the rope hangs, wind on a little more, up to the most: %s of the torque may then go in friction.", sheet.Show(friction.Reading(), sheet.Percent)))
+}
+
+// drumStored writes what the strip holds with the rope right out.
+func (w *writer) drumStored(h *Drummed, s *Stripped, on units.Angle) {
+	stored := putDrum(w, h, s, "drum_stored", "strip "+s.Name+": stored, rope right out", func(t trial) units.Energy {
+		full := math.Min((on + t.demand.Travel).Turns(), t.choice.Spring.Turns()) // solid is solid
+		e, err := t.choice.Spring.Energy(full)
 		if err != nil {
 			return units.Energy(math.NaN())
 		}
 		return e
 	}, joule, footPound)
-	w.drumWorking(h, s, most, stored)
-	w.s.Add("Pull on the rope, right out", "F = M / (D / 2)", fmt.Sprintf("%.0f N mm / (%s / 2)", c.AtFull.NewtonMillimetres(), sheet.Value(h.Job.RopeSeat, sheet.Millimetre)), sheet.Show(pull.Reading(), newton))
-	if h.Job.Friction == nil {
-		w.ask(fmt.Sprintf("What do the coils rub away? Nobody has a figure for it, and the sums take nothing. If the rope hangs, wind on half a turn more at a time: at the most that may be wound on, %s of the torque may go in friction.", sheet.Show(friction.Reading(), sheet.Percent)))
-	}
-	full, err := vary(h, s, func(t trial) units.Torque { return t.choice.AtFull })
-	w.failed(err)
-	w.improve("for the drum, " + readings.Largest(full))
+	w.s.Add(fmt.Sprintf("Stored with %s wound on and the rope right out: the area under the torque, in radians", turnsOf(on)), "U ≈ M θ / 2", "", sheet.Show(stored.Reading(), joule))
 	w.hazard(fmt.Sprintf("Rope drum: with %s wound on and the rope right out the strip holds", turnsOf(on)), stored.Value, "It comes out at once when the rope or the strip's end is let go, and takes a hand round with it.")
-	w.cautions(springs.OpeningBarrel)
 }
 
 // hazard puts the stored energy into words.
@@ -168,33 +215,6 @@ func (w *writer) hazard(what string, e units.Energy, and string) {
 	hz, err := springs.HazardOf(e)
 	w.failed(err)
 	w.caution(fmt.Sprintf("%s %s. %s", what, hz.Text, and))
-}
-
-// drumWorking goes through the sums for the best strip.
-func (w *writer) drumWorking(h *Drummed, s *Stripped, most units.Result[units.Angle], stored units.Result[units.Energy]) {
-	b, c, d := s.Choice.Spring, s.Choice, h.Job
-	e, err := s.material.YoungsModulus(s.Thickness.Value)
-	w.failed(err)
-	mm := func(r length) string { return sheet.Value(r, sheet.Millimetre) }
-	full := (c.Preload + h.Travel).Turns()
-	w.s.Add(fmt.Sprintf("Strip %s: what a turn adds to the torque. The thickness counts three times", s.Name), "M = π E b t³ / (6 L)",
-		fmt.Sprintf("π × %.0f MPa × %s × (%s)³ / (6 × %s)", e.Megapascals(), mm(s.Width), mm(s.Thickness), mm(s.Length)), fmt.Sprintf("%.1f N mm a turn", b.Rate().NewtonMillimetresPerTurn()))
-	w.s.Add(fmt.Sprintf("Turns that can be wound: those that lie on the arbor (d %s) less those that lie on the wall (D %s)", mm(d.Arbor), mm(d.Bore)), "(2L/π)/(d + √(d² + 4Lt/π)) − (2L/π)/(D + √(D² − 4Lt/π))",
-		fmt.Sprintf("%.2f − %.2f", b.TurnsWound(), b.TurnsRunDown()), fmt.Sprintf("%.2f turns", b.Turns()))
-	w.s.Add("Turns to wind on, so that it brings the rope home"+rubbed(h), "n₁ = M / (M a turn), less what it is wound as it lies run down",
-		fmt.Sprintf("%.0f N mm / %.1f N mm", float64(h.Home)/float64(units.NewtonMillimetre)/(1-h.rules.Friction), b.Rate().NewtonMillimetresPerTurn()), fmt.Sprintf("%.2f turns", c.Preload.Turns()))
-	w.s.Add("Torque with the rope right out", "M₂ = (n₁ + n) × M a turn", fmt.Sprintf("(%.2f + %.2f) × %.1f N mm", c.Preload.Turns(), h.Travel.Turns(), b.Rate().NewtonMillimetresPerTurn()), fmt.Sprintf("%.0f N mm", c.AtFull.NewtonMillimetres()))
-	w.s.Add("Stress with the rope right out", "σ = π E t (n₁ + n) / L", fmt.Sprintf("π × %.0f MPa × %s × %.2f / %s", e.Megapascals(), mm(s.Thickness), full, mm(s.Length)), fmt.Sprintf("%.0f MPa, in strip of %v", c.Stress.Megapascals(), c.Strength))
-	w.s.Add("The most to wind on: short of solid, with the turns to spare, and within the strip's least strength", "n₁ = lesser of (turns there are − spare) and σ L / (π E t), less n",
-		fmt.Sprintf("%.2f − %g and %.2f, less %.2f", b.Turns(), h.rules.SpareTurns, b.TurnsAtStress(c.Strength.Least), h.Travel.Turns()), sheet.Show(most.Reading(), turns))
-	w.s.Add("Stored with the rope right out: the area under the torque", "U ≈ M θ / 2, θ in radians", "", sheet.Show(stored.Reading(), joule))
-}
-
-func rubbed(h *Drummed) string {
-	if h.rules.Friction == 0 {
-		return ""
-	}
-	return fmt.Sprintf(" when friction takes %.0f %%", 100*h.rules.Friction)
 }
 
 // oldStrip holds the broken strip against the best one.
@@ -242,7 +262,7 @@ func (w *writer) drumAsk(h *Drummed) {
 			w.ask(fmt.Sprintf("Strip %s in this drum is outside what makers of such springs are used to: %s. Was the broken one like it?", s.Name, strings.Join(a, "; ")))
 		}
 	}
-	if d.Lies == "slack on the wall" {
+	if d.Lies == Slack {
 		w.ask("Do the strips lie slack against the drum when run down? The sums take it so. A straight strip has up to twice the torque and breaks sooner: lay it on the bench and look.")
 	}
 	w.ask("Is the thickness measured, or the seller's word? Take a micrometer to three places before it is wound: 2 per cent on the thickness is 6 per cent on the torque.")
