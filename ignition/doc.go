@@ -122,6 +122,9 @@
 // uncertainties of dial and rim are stated in about their true proportion: a rim
 // said to be set without error makes honest readings look like slips.
 //
+// Each way says what its uncertainty is made of ([TDC.Budget]), and with that
+// which reading to take better first.
+//
 // [Combine] weighs the results of several ways against each other, shows where
 // they disagree, and says which was worth the trouble.
 //

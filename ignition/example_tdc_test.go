@@ -421,6 +421,56 @@ func ExampleTDC() {
 	// found: [top dead centre slack stroke rod lean dial zero]
 }
 
+// What to read better first.
+func ExampleTDC_Budget() {
+	tdc, err := ignition.FindTDC(exampleSetup(), exampleSeries()...)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, c := range tdc.Budget() {
+		fmt.Printf("%5.1f %% %s\n", 100*c.Share, c.Name)
+	}
+	first := units.Result[units.Length]{Budget: tdc.Budget()}.Largest()
+	fmt.Printf("first: the %s, uncertain by %.1f\n", first.Name, first.Std)
+	// Output:
+	//  11.3 % dial readings
+	//  88.6 % setting of the rim
+	//   0.0 % stroke
+	//   0.0 % rod
+	//   0.1 % lean
+	// first: the setting of the rim, uncertain by 0.3 mm
+}
+
+// Turned one way only, most of the doubt is the slack: turn the other way too.
+func ExampleBisection_Budget() {
+	b, err := ignition.Bisect(exampleSetup(), exampleSeries()[1])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, c := range b.Budget() {
+		fmt.Printf("%5.1f %% %s\n", 100*c.Share, c.Name)
+	}
+	// Output:
+	//   1.3 % dial readings
+	//  13.7 % setting of the rim
+	//  85.0 % slack
+}
+
+func ExampleStopFinding_Budget() {
+	found, err := ignition.Stop(exampleSetup(), ignition.StopPair{Forward: 54.2 * units.Millimetre, Backward: 292.2 * units.Millimetre}, ignition.StopPair{Forward: 54.0 * units.Millimetre, Backward: 293.0 * units.Millimetre})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, c := range found.Budget() {
+		fmt.Printf("%.0f %% %s\n", 100*c.Share, c.Name)
+	}
+	// Output:
+	// 100 % setting of the rim
+}
+
 func ExampleTDC_Scale() {
 	tdc, err := ignition.FindTDC(exampleSetup(), exampleSeries()...)
 	if err != nil {

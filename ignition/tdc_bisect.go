@@ -18,6 +18,7 @@ type Bisection struct {
 	Scatter  float64  // how many times more than stated the middles scatter
 	OneWay   bool     // turned one way only with the slack unknown: late, in the way of turning, by the slack over twice the slope, which the uncertainty allows for
 	Notes    []string // what a person should be told
+	terms    []budgetTerm
 }
 
 // A Pair is one reading and the place on the other side of the top where the
@@ -115,6 +116,7 @@ type bisecting struct {
 	fitted [2]float64        // position and slack
 	cov    [2][2]float64     // as the readings are stated
 	slack  float64           // share of the slack in the uncertainty of the position, where it is not found
+	byDial float64           // variance of the position by the dial alone
 }
 
 // pair makes the pairs of every series.

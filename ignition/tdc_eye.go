@@ -12,6 +12,7 @@ type EyeFinding struct {
 	Position units.Reading[units.Length] // the rim figure at the pointer
 	DeadBand units.Length                // half the width of rim over which the needle seems to stand
 	Spread   units.Length                // standard deviation of one try
+	terms    []budgetTerm
 }
 
 // ByEye takes the mean of several tries at the rim figure where the needle of a
@@ -50,10 +51,15 @@ func ByEye(setup Setup, tries ...units.Length) (EyeFinding, error) {
 	if err != nil {
 		return EyeFinding{}, err
 	}
+	unseen, spread := band/units.Length(math.Sqrt(3)), mean.Std*units.Length(math.Sqrt(float64(len(tries))))
 	return EyeFinding{
-		Position: mean.With(band / units.Length(math.Sqrt(3))),
+		Position: mean.With(unseen),
 		DeadBand: band,
-		Spread:   mean.Std * units.Length(math.Sqrt(float64(len(tries)))),
+		Spread:   spread,
+		terms: []budgetTerm{
+			{settingName, units.Length(0), spread, float64(mean.Std)},
+			{bandName, units.Length(0), unseen, float64(unseen)},
+		},
 	}, nil
 }
 

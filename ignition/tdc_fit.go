@@ -43,6 +43,7 @@ type TDC struct {
 	cov   *mat.SymDense
 	model dialModel
 	setup Setup
+	terms []budgetTerm
 }
 
 // A DialZero is the figure at which the needle turns back with the piston
@@ -129,6 +130,7 @@ func (d *dialSet) find(setup Setup) (TDC, error) {
 		return TDC{}, err
 	}
 	p.fill(&f, s)
+	f.terms = p.terms(s, max(1, f.Scatter))
 	f.Position.Value = setup.onRule(f.Position.Value, d.figures...)
 	if most := setup.Rim.Arc(5 * units.Degree); !(f.Position.Std < most) {
 		return TDC{}, unsettled(fmt.Errorf("top dead centre would be uncertain by %.1f", f.Position.Std))
@@ -171,6 +173,7 @@ func (d *dialSet) findSide(setup Setup) (TDC, error) {
 		best.Sides = append(best.Sides, OffsetSide{f.Offset.Value, f.Position, f.ChiSquare, shares[i]})
 	}
 	best.mixSides()
+	best.terms = mixTerms(fits[0].terms, fits[1].terms, shares[0], best.sidesApart())
 	return best, nil
 }
 
@@ -190,7 +193,7 @@ const decided = 0.99
 // mixSides sets the position to what both sides together say.
 func (f *TDC) mixSides() {
 	a, b := f.Sides[0], f.Sides[1]
-	apart := math.Sqrt(a.Share*b.Share) * math.Abs(float64(a.Position.Value-b.Position.Value))
+	apart := f.sidesApart()
 	f.Position.Value = units.Length(a.Share)*a.Position.Value + units.Length(b.Share)*b.Position.Value
 	within := a.Share*math.Pow(float64(a.Position.Std), 2) + b.Share*math.Pow(float64(b.Position.Std), 2)
 	f.Position.Std = units.Length(math.Sqrt(within + apart*apart))
@@ -199,6 +202,13 @@ func (f *TDC) mixSides() {
 		return
 	}
 	f.Notes = append(f.Notes, fmt.Sprintf("the readings do not tell which side the offset is on (%+.1f mm: %.0f %%): read further out, where the two sides part", a.Offset.Millimetres(), 100*a.Share))
+}
+
+// sidesApart is the standard deviation of a position that is one or the other by
+// their shares: √(p(1 − p)) times their distance.
+func (f *TDC) sidesApart() float64 {
+	a, b := f.Sides[0], f.Sides[1]
+	return math.Sqrt(a.Share*b.Share) * math.Abs(float64(a.Position.Value-b.Position.Value))
 }
 
 func odds(a, b float64) string {

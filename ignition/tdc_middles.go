@@ -89,7 +89,9 @@ func (b *bisecting) covariance(keep []bool, free bool, inverse [2][2]float64) (c
 		late += g[0] * b.play[i]
 		b.share[i] = g[0]
 	}
+	b.byDial = 0
 	for r, g := range gain {
+		b.byDial += g[0] * g[0] * (b.std[r]*b.std[r] - math.Pow(float64(b.setup.SettingStd), 2))
 		for j := range 2 {
 			for k := range 2 {
 				c[j][k] += g[j] * g[k] * b.std[r] * b.std[r]
@@ -155,10 +157,12 @@ func (b *bisecting) result(found search) (Bisection, error) {
 			scale, dof = r.Scatter, float64(st.dof)
 		}
 	}
+	offset := b.setup.offsetStd(b.half, b.share)
 	r.Position = units.Reading[units.Length]{
 		Value: b.setup.onRule(units.Length(b.setup.Figures.sign()*b.fitted[0]), b.figures...),
 		Std:   units.Length(scale * math.Sqrt(b.cov[0][0])), DoF: dof,
-	}.With(units.Length(math.Hypot(b.slack, b.setup.offsetStd(b.half, b.share))))
+	}.With(units.Length(math.Hypot(b.slack, offset)))
+	r.terms = b.terms(scale, offset)
 	switch {
 	case b.bothWays(found.keep):
 		r.Slack = units.Reading[units.Length]{Value: units.Length(b.fitted[1]), Std: units.Length(scale * math.Sqrt(b.cov[1][1])), DoF: dof}
@@ -169,6 +173,26 @@ func (b *bisecting) result(found search) (Bisection, error) {
 	}
 	r.note(b.setup, st, found)
 	return r, nil
+}
+
+// terms parts the variance of the position between its sources.
+func (b *bisecting) terms(scale, offset float64) []budgetTerm {
+	s, dial := b.setup, max(0, b.byDial)
+	slack := budgetTerm{nameSlack, units.Length(0), units.Length(s.unknownSlack()), b.slack}
+	if s.SlackKnown {
+		slack.value, slack.std = s.Slack.Value, s.Slack.Std
+	}
+	return []budgetTerm{
+		{dialName, units.Length(0), units.Length(scale * s.dialStd()), scale * math.Sqrt(dial)},
+		{settingName, units.Length(0), units.Length(scale) * s.SettingStd, scale * math.Sqrt(max(0, b.cov[0][0]-dial))},
+		slack, s.offsetTerm(offset),
+	}
+}
+
+// offsetTerm is what the offset makes of a position found by middles.
+func (s Setup) offsetTerm(u float64) budgetTerm {
+	s = s.straightened()
+	return budgetTerm{nameOffset, s.Offset.Value, s.Offset.Std, u}
 }
 
 // note says what a person should be told.

@@ -26,6 +26,7 @@ type StopFinding struct {
 	Odd      []OddFigure                 // middles that stand out, left out
 	Notes    []string                    // what a person should be told
 	figures  []units.Length              // all touches
+	terms    []budgetTerm
 }
 
 // Stop finds top dead centre half way between the places where the piston met
@@ -138,7 +139,12 @@ func (f *StopFinding) settle(s Setup, halves []float64) error {
 	for i := range shares {
 		shares[i] = 1 / n
 	}
-	f.Position = f.Position.With(units.Length(s.offsetStd(keptHalves, shares)))
+	offset := s.offsetStd(keptHalves, shares)
+	f.terms = []budgetTerm{
+		{settingName, units.Length(0), f.Position.Std * units.Length(math.Sqrt(2*n)), float64(f.Position.Std)},
+		s.offsetTerm(offset),
+	}
+	f.Position = f.Position.With(units.Length(offset))
 	for i, m := range f.Middles {
 		if !found.keep[i] {
 			f.leaveOut(s, i, m, m-units.Length(mean))
