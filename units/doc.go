@@ -53,8 +53,10 @@
 //
 // String is for people, in six figures at most. Every verb of fmt prints the
 // unit: %.2f of a Length is 4.42 mm. MarshalText is for machines: what it
-// writes reads back to the very same value, bit for bit, and what was typed in
-// a usual unit comes back as typed, 60° and never 59.99999999999999°.
+// writes reads back to the very same value, bit for bit. What was typed in the
+// usual unit comes back as typed, 60° and never 59.99999999999999°; what was
+// typed in another comes back in the usual unit or in its own, whichever keeps
+// it short: 1 in is 25.4 mm, and 2.54 cm stays 2.54 cm.
 // [Length.Fraction] writes inches as a rule has them, with what is left over in
 // thou; [Angle.DMS] writes degrees, minutes and seconds.
 //

@@ -11,7 +11,7 @@ type kind struct {
 	goName string          // "Length", as Go source says it
 	dims   unit.Dimensions // for gonum
 	base   scale           // the SI unit underneath
-	text   []scale         // the units MarshalText writes, the usual one first
+	text   []scale         // the units MarshalText would rather write, the usual one first
 	people []scale         // the units String chooses from, largest first
 	scales []scale         // every unit that is read
 	wants  string          // what to write, for errors: "mm, in or thou"

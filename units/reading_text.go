@@ -38,7 +38,11 @@ func (r Reading[Q]) MarshalText() ([]byte, error) {
 	if r.DoF != 0 {
 		dof = "dof " + strconv.FormatFloat(r.DoF, 'g', -1, 64)
 	}
-	if half, ok := k.differenceKind().limits(float64(r.Std)); ok {
+	half, ok := k.differenceKind().limits(float64(r.Std))
+	if ok && k == &ratioKind && strings.HasSuffix(half, "%") { // 0.15 ± 1 % would be read as 0.15 % ± 1 %
+		text, ok = percent(float64(r.Value), text)
+	}
+	if ok {
 		if dof != "" {
 			dof = " (" + dof + ")"
 		}
@@ -54,6 +58,16 @@ func (r Reading[Q]) MarshalText() ([]byte, error) {
 	return []byte(string(text) + " (u " + string(std) + dof + ")"), nil
 }
 
+// percent writes v in per cent, and reports whether that reads back to it; else
+// it gives text back.
+func percent(v float64, text []byte) ([]byte, bool) {
+	s := &ratioScales[1]
+	if s.si(figure15(s.number(v))) != v {
+		return text, false
+	}
+	return []byte(s.join(shortest(figure15(s.number(v))))), true
+}
+
 // limits looks for limits of a few figures whose standard uncertainty is
 // exactly std: for what was typed as ± 0.5 mm. A std that is itself of a few
 // figures was typed as such.
@@ -61,16 +75,7 @@ func (k *kind) limits(std float64) (text string, ok bool) {
 	if _, ok := k.typed(std); ok || std == 0 {
 		return "", false
 	}
-	half := std * math.Sqrt(3)
-	for i := range k.text {
-		s := &k.text[i]
-		num := significant(half/s.factor, 9)
-		x, err := strconv.ParseFloat(num, 64)
-		if err == nil && x*s.factor/math.Sqrt(3) == std && (text == "" || len(s.join(num)) < len(text)) {
-			text = s.join(num)
-		}
-	}
-	return text, text != ""
+	return k.decimal(std*math.Sqrt(3), func(s *scale, x float64) bool { return x*s.factor/math.Sqrt(3) == std })
 }
 
 // UnmarshalText is ParseReading for decoders and flags.

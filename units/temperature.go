@@ -86,7 +86,7 @@ var (
 var temperatureKind = kind{
 	name: "temperature", goName: "Temperature", wants: "°C, °F, K",
 	dims: unit.Dimensions{unit.TemperatureDim: 1},
-	base: kelvinScale, text: []scale{celsiusScale, fahrenheitScale},
+	base: kelvinScale, text: []scale{celsiusScale, kelvinScale, fahrenheitScale},
 	people: []scale{celsiusScale},
 	scales: []scale{celsiusScale, fahrenheitScale, kelvinScale},
 	traps: []trap{

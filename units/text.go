@@ -8,8 +8,8 @@ import (
 )
 
 // marshal writes v so that parse gives the very same value back, and writes
-// what was typed where that was a decimal of a few figures in one of the usual
-// units of the kind. Scaling to SI and back may be off in the last bits, so
+// what was typed, or what is as short, where that was a decimal of a few
+// figures in any unit of the kind. Scaling to SI and back may be off in the last bits, so
 // the decimal is looked for and not computed.
 func (k *kind) marshal(v float64) ([]byte, error) {
 	switch {
@@ -32,26 +32,47 @@ func (k *kind) marshal(v float64) ([]byte, error) {
 	return []byte(k.base.join(shortest(v))), nil
 }
 
-// typed looks for a decimal of a few figures that reads back to v: six in the
-// usual unit of the kind, else the shortest up to nine in any of its units.
+// typed looks for the decimal of a few figures that v was typed as.
 func (k *kind) typed(v float64) (text string, ok bool) {
-	const few, some = 6, 9
-	best := ""
-	for i := range k.text {
-		s := &k.text[i]
-		x, _ := strconv.ParseFloat(strconv.FormatFloat(s.number(v), 'e', some-1, 64), 64)
-		if s.si(x) != v {
-			continue
-		}
-		num := shortest(x)
-		if i == 0 && significant(x, few) == num {
-			return s.join(num), true
-		}
-		if digits := strings.Replace(num, ".", "", 1); best == "" || len(digits) < len(best) {
-			best, text = digits, s.join(num)
+	return k.decimal(v, func(s *scale, x float64) bool { return s.si(x) == v })
+}
+
+// decimal looks near v for a decimal of a few figures that is the same, as the
+// caller says: six in the usual unit of the kind, unless noughts make it long,
+// else the shortest up to nine in one of the usual units, or in any other that
+// saves two figures.
+func (k *kind) decimal(v float64, same func(s *scale, x float64) bool) (text string, ok bool) {
+	const few, some, long = 6, 9, 7
+	least := math.MaxInt
+	for saved, units := range [...][]scale{k.text, k.scales} {
+		for i := range units {
+			s := &units[i]
+			x, err := strconv.ParseFloat(strconv.FormatFloat(s.number(v), 'e', some-1, 64), 64)
+			if err != nil || !same(s, x) {
+				continue
+			}
+			num := shortest(x)
+			all, n := digitsIn(num)
+			if s == &k.text[0] && n <= long && significant(x, few) == num {
+				return s.join(num), true
+			}
+			if all < least-saved {
+				least, text = n, s.join(num)
+			}
 		}
 	}
-	return text, best != ""
+	return text, least < math.MaxInt
+}
+
+// digitsIn counts the figures of a decimal, noughts in front too, and how many
+// are left without noughts at the end of a whole number, three at most: 3000 psi
+// is as short as 3 ksi.
+func digitsIn(num string) (all, left int) {
+	all = len(num) - strings.Count(num, ".")
+	if strings.ContainsAny(num, ".e") {
+		return all, all
+	}
+	return all, all - min(3, all-len(strings.TrimRight(num, "0")))
 }
 
 // shortest writes x in as few digits as read back to it, without an exponent
