@@ -111,7 +111,7 @@ func (b *bench) hotParts(s *sheet.Section) error {
 		cold := difference(units.WithStd(w.least, w.std), mean(p.Skirt, p.SkirtGoodTo))
 		cold.DoF = 0
 		left := units.WithStd(h.HotClearance(cold.Value), cold.Std)
-		s.Figures = append(s.Figures, sheet.Of("bore.skirt_clearance_hot", fmt.Sprintf("the same, closest place, bore at %.0f °C, piston at %.0f °C", p.BoreWarm.Celsius(), p.PistonWarm.Celsius()), left, sheet.Millimetre, sheet.Thou))
+		s.Figures = append(s.Figures, sheet.Of("bore.skirt_clearance_hot", fmt.Sprintf("skirt, closest place, bore at %.0f °C, piston at %.0f °C", p.BoreWarm.Celsius(), p.PistonWarm.Celsius()), left, sheet.Millimetre, sheet.Thou))
 		s.Add("Skirt clearance left at working heat, closest place", "c = D (1 + αb ΔTb) − d (1 + αp ΔTp)", "", sheet.Show(left, sheet.Thou))
 		if left.Value-2*left.Std < 0 {
 			s.Questions = append(s.Questions, "At that heat the piston may have no clearance left at the closest place. Are the temperatures guessed too high, or would it seize?")

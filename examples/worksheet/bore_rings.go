@@ -60,6 +60,8 @@ const (
 	wearToRebore = 0.008 / 2.913
 	armyManual   = "TM 9-2815-226-34-1: a feeler of 0.006 in must not enter beside a new ring"
 	grooveMost   = 6 * units.Thou
+	carBook      = "Suzuki Jimny service manual, 0.10 mm on a bore of 78 mm, for taper and ovality alike"
+	carForm      = units.Millimetre / 10
 )
 
 // newRings adds the end gap to file new rings to, and what it opens to.
@@ -68,7 +70,9 @@ func (b *bench) newRings(s *sheet.Section) error {
 	if !w.has {
 		return nil
 	}
-	least, most := units.Length(gapLeast)*w.unworn.Value, units.Length(gapMost)*w.unworn.Value
+	tenth := units.Thou / 10
+	least := units.Length(math.Ceil(gapLeast*float64(w.unworn.Value/tenth))) * tenth // a ring is filed to no finer than that
+	most := units.Length(gapMost) * w.unworn.Value
 	opens := fits.GapChange(w.top.Value - w.unworn.Value)
 	std := math.Pi * difference(w.top, w.unworn).Std
 	s.Figures = append(s.Figures,
@@ -103,7 +107,9 @@ func (b *bench) boreLimits(s *sheet.Section) {
 		wear, _, _ := w.survey.Wear(belowTravel) // was worked out above
 		row("wear", units.WithStd(wear, two), "rebore over "+thou(units.Length(wearToRebore)*w.unworn.Value), periodBook+", in proportion")
 		ovality, _ := w.survey.Ovality()
-		row("ovality", units.WithStd(ovality, two), "none found", "no published limit was found for an engine like this")
+		row("ovality", units.WithStd(ovality, two), "rebore over "+thou(carForm), carBook)
+		taper, _, _ := w.survey.Taper()
+		row("taper", units.WithStd(taper, two), "rebore over "+thou(carForm), "the same, a car's that turns much faster")
 	}
 	if p == nil {
 		b.addLimits(s, t)

@@ -58,8 +58,8 @@ func TestFitsByHand(t *testing.T) {
 		{"bore.wider_by_gap", 15 / math.Pi, 1e-6},
 		{"bore.wider_by_gauge", 4.75, 1e-6},
 		{"bore.top_by_ring", 2875.625 + 15/math.Pi, 1e-6},
-		{"bore.new_gap", 0.0035 * 2875.625, 1e-6},
-		{"bore.new_gap_at_top", 0.0035*2875.625 + math.Pi*4.75, 1e-6},
+		{"bore.new_gap", 10.1, 1e-6}, // 0.0035 × 2875.6 = 10.06, up to a tenth of a thou
+		{"bore.new_gap_at_top", 10.1 + math.Pi*4.75, 1e-6},
 		{"bore.skirt_clearance_least", 2875.5 - 2870.25, 1e-6},
 		{"bore.skirt_clearance_most", 2881.25 - 2870.25, 1e-6},
 		{"bore.land_clearance", 2875.625 - 2858, 1e-6},
@@ -81,6 +81,18 @@ func TestFitsByHand(t *testing.T) {
 	figures.Near(t, "standard uncertainty of a clearance, thou", f["bushes.main_clearance"].Std/thou, sure, 1e-9)
 	figures.Near(t, "standard uncertainty by the ring, thou", f["bore.wider_by_gap"].Std/thou, 0.02/0.0254*math.Sqrt2/math.Pi, 1e-6)
 	figures.Near(t, "standard uncertainty by the gauge, thou", f["bore.wider_by_gauge"].Std/thou, 0.5*math.Sqrt2, 1e-6)
+	figures.Near(t, "standard uncertainty of the gap at the top, thou", f["bore.new_gap_at_top"].Std/thou, 0.5*math.Sqrt2*math.Pi, 1e-6)
+	require.Equal(t, "2.3 to 26 by what the measuring may be out", f["bushes.main_leaks"].Note) // (3 ∓ 2 × 0.577 thou)³ / (1.404 thou)³
+
+	// Main bush: force at μ 0.04 and 0.20, the ends of the published range, and the interference at which
+	// housing (80 MPa) and bush (70 MPa) yield by the greatest shear stress (Tresca).
+	const d, out, bored = 1500.5666667, 2360, 1123.5*1.001 - 6
+	p := 1000 * pressure(d, main, out, bored, 71, 0.33, 101, 0.35) // MPa
+	area := math.Pi * d * thou * 2.5 * 25.4                        // mm²
+	figures.Near(t, "least push, N", f["bushes.main_push_least"].Value, 0.04*p*area, 50)
+	figures.Near(t, "most push, N", f["bushes.main_push_most"].Value, 0.20*p*area, 500)
+	figures.Near(t, "housing yields, thou", f["bushes.main_housing_yields"].Value/thou, main*80*(1-d*d/(out*out))/2/p, 0.05)
+	figures.Near(t, "bush yields, thou", f["bushes.main_bush_yields"].Value/thou, main*70*(1-bored*bored/(d*d))/2/p, 0.05)
 	// Beyond the first order it is what the interference is out times how far the bore follows it.
 	share := f["bushes.main_closes"].Value / f["bushes.main_interference"].Value
 	figures.Near(t, "standard uncertainty of the closing in, thou", f["bushes.main_closes"].Std/thou, share*f["bushes.main_interference"].Std/thou, 0.01)
@@ -90,9 +102,13 @@ func TestFitsByHand(t *testing.T) {
 // joint, interference, outside of the housing and bore of the bush in one unit,
 // moduli in GPa.
 func closing(d, over, outside, bore, eh, nuh, es, nus float64) float64 {
+	return 2 * pressure(d, over, outside, bore, eh, nuh, es, nus) * d * d * bore / ((d*d - bore*bore) * es)
+}
+
+// pressure is that of the joint, in the unit of the moduli.
+func pressure(d, over, outside, bore, eh, nuh, es, nus float64) float64 {
 	r2, o2, i2 := d*d/4, outside*outside/4, bore*bore/4
-	p := over / (d * (((o2+r2)/(o2-r2)+nuh)/eh + ((r2+i2)/(r2-i2)-nus)/es))
-	return 2 * p * r2 * bore / ((r2 - i2) * es)
+	return over / (d * (((o2+r2)/(o2-r2)+nuh)/eh + ((r2+i2)/(r2-i2)-nus)/es))
 }
 
 // Hand sums gone wrong in the ways they do.
@@ -106,7 +122,7 @@ func TestFitsSlipsByHand(t *testing.T) {
 		{"bore.skirt_clearance_most", "5.5 thou", "the clearance of one side"},
 		{"bore.skirt_clearance_least", "0.0525 mm", "thou read as hundredths"},
 		{"bore.cleans_up_most", "2.88125 in", "the wear counted once"},
-		{"bore.new_gap_at_top", "14.815 thou", "π forgotten"},
+		{"bore.new_gap_at_top", "14.85 thou", "π forgotten"},
 		{"bushes.main_outside", "1.5006 in", "the interference left off"},
 		{"bushes.main_outside", "1.5026 in", "the nominal size of the hole for the measured one"},
 		{"bushes.main_outside", "1.50579 in", "the interference added on each side"},
