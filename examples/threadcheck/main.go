@@ -171,6 +171,7 @@ var intro = []string{
 
 var notes = []string{
 	"How the probabilities come about, how a good part may differ from its basic size, and the source of each size is in the package threads of benchsums; what was checked against print is listed in CHECKS.md.",
+	"A reading without ± was given without one, and is taken as exact.",
 	"Drawings are true to scale when printed at 100 %: measure the bar of 1 mm.",
 }
 

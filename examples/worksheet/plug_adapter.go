@@ -113,8 +113,7 @@ func (p *plugWork) body(s *sheet.Section) {
 // wheels gives the change wheels, where the lathe is known.
 func (p *plugWork) wheels(s *sheet.Section) error {
 	if p.Leadscrew == nil && len(p.Wheels) == 0 {
-		s.Add("Change wheels: driver over driven as the pitch wanted over that of the leadscrew; give leadscrew and wheels and the trains stand here", "driver / driven = p / p(leadscrew)", "", fmt.Sprintf("%s over that of the leadscrew, or the leadscrew's threads per inch over %.4g", sheet.Plain(p.thread.Pitch(), sheet.Millimetre, 4), p.thread.TPI()))
-		return nil
+		return p.anyWheels(s)
 	}
 	if p.Leadscrew == nil || len(p.Wheels) == 0 {
 		return p.file.file.Errorf("plug_thread", "change wheels need both: leadscrew, as \"8 tpi\" or \"3 mm\", and wheels, the teeth of each wheel there is")
@@ -132,6 +131,24 @@ func (p *plugWork) wheels(s *sheet.Section) error {
 		return nil
 	}
 	p.trains(s, trains)
+	return nil
+}
+
+// anyWheels says how the wheels go for a lathe that was not described.
+func (p *plugWork) anyWheels(s *sheet.Section) error {
+	text := fmt.Sprintf("Change wheels, driver to driven, go as the pitch, %s, to that of the leadscrew, or as the leadscrew's threads per inch to %.4g", sheet.Plain(p.thread.Pitch(), sheet.Millimetre, 4), p.thread.TPI())
+	usual := []int{127}
+	for teeth := 20; teeth <= 100; teeth += 5 {
+		usual = append(usual, teeth)
+	}
+	lathe, err := threads.NewLathe(threads.TPI(8), usual...)
+	if err != nil {
+		return err
+	}
+	if trains, err := lathe.Trains(p.thread.Pitch(), 0); err == nil && len(trains) > 0 {
+		text += fmt.Sprintf("; for instance %v on a leadscrew of 8 to the inch", trains[0])
+	}
+	s.Answer = append(s.Answer, text+". With leadscrew and wheels in the file the trains of your own lathe stand here.")
 	return nil
 }
 

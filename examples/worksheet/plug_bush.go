@@ -57,9 +57,9 @@ func (p *plugWork) bushText(b threads.Bush) string {
 	text := fmt.Sprintf("A bush from %v to %v is %s (%s) thick at its thinnest, less half of what the tap cuts oversize and all that the threads are off centre; its ring of metal is %s of what the plug itself has to pull with",
 		b.Outer(), b.Inner(), mm2(b.Wall()), inch3(b.Wall()), sheet.Plain(b.Strength(), sheet.Percent, 0))
 	if b.Strength() < 1 {
-		return text + ". There is a wall, and a thin one: overtightened, the bush parts before the plug does. No least wall was found in print."
+		return text + ". There is a wall, and a thin one: overtightened, the bush parts before the plug does. No least wall was found in print. Its outside is turned and cut as the body of the adapter."
 	}
-	return text + ": the plug parts before the bush does."
+	return text + ": the plug parts before the bush does. Its outside is turned and cut as the body of the adapter."
 }
 
 // bushLoad says what the ring stands, where the steel is known.

@@ -61,6 +61,9 @@ func (b *bench) plugSection() (*sheet.Section, error) {
 		return s, nil
 	}
 	b.plug = &plugWork{plugThread: p, file: b, thread: t, bore: c.Readings.Crest, named: c.Named()}
+	if !c.Named() {
+		s.Answer = append(s.Answer, fmt.Sprintf("What follows is for %v, the likeliest, and holds only if it is that: settle the name before any metal is cut. An adapter or a bush of the wrong thread jams in the hole and spoils it.", t))
+	}
 	for _, step := range [...]func(*sheet.Section) error{b.plug.left, b.plug.adapter, b.plug.wheels, b.plug.bush} {
 		if err := step(s); err != nil {
 			return nil, err

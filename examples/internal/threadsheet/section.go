@@ -74,7 +74,7 @@ func (c *Checked) nearestText(second threads.Thread) string {
 	if !ok {
 		return text + "."
 	}
-	return text + ". " + partingText(p)
+	return text + ". " + partingText(p, tool(p.By))
 }
 
 func (c *Checked) title() string {

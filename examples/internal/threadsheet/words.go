@@ -3,10 +3,12 @@ package threadsheet
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/threads"
+	"example.com/benchsums/units"
 )
 
 // nameOf writes a candidate with its other names.
@@ -89,7 +91,7 @@ func tool(by threads.Measurement) string {
 	case threads.ByRoot:
 		return "pointed anvils, or a cast of the thread"
 	}
-	return "a leaf of each angle against the light, or the shadow of the thread enlarged and a protractor"
+	return "a leaf of each angle against the light, where there is one, or the shadow of the thread enlarged and a protractor"
 }
 
 // common reports whether a small workshop has what the measurement wants:
@@ -102,28 +104,44 @@ func common(p threads.Parting) bool {
 	return false
 }
 
-// settle says what would part the threads that are left, each from the next.
+// pairsSettled is how many pairs settle speaks of at most.
+const pairsSettled = 3
+
+// settle says what would part the threads that are left, each from the next. As
+// long as the pitch is not known, only the first two are worth it.
 func (c *Checked) settle() []string {
 	var all []string
 	list := c.Found.Candidates
-	n := max(len(c.Tied()), 2)
-	for i := 0; i+1 < min(n, len(list)); i++ {
+	n := min(len(c.Tied())-1, pairsSettled)
+	if c.Readings.Pitch.Value == 0 {
+		n = 1
+	}
+	for i := 0; i < max(n, 1) && i+1 < len(list); i++ {
 		p, ok := threads.PartingOf(list[i].Thread(), list[i+1].Thread(), c.Readings.Part)
 		if !ok {
 			all = append(all, fmt.Sprintf("Nothing that can be measured parts %v from %v.", list[i].Thread(), list[i+1].Thread()))
 			continue
 		}
-		all = append(all, partingText(p))
+		with := tool(p.By)
+		if p.By == threads.ByAngle && c.leafOf(p.FirstAngle) && c.leafOf(p.SecondAngle) {
+			with = "the shadow of the thread enlarged and a protractor, since leaves of both seem to fit"
+		}
+		all = append(all, partingText(p, with))
 	}
 	return all
 }
 
+// leafOf reports whether a leaf of an angle seemed to fit.
+func (c *Checked) leafOf(angle units.Angle) bool {
+	return slices.ContainsFunc(c.Leaf, func(p Pitch) bool { return math.Abs(float64(p.Angle-angle)) < float64(3*units.Degree) })
+}
+
 // partingText writes what to measure, how well and with what.
-func partingText(p threads.Parting) string {
+func partingText(p threads.Parting, with string) string {
 	text, open := strings.CutSuffix(p.String(), "; it may leave them undecided")
 	text = strings.ToUpper(text[:1]) + text[1:]
 	if p.By != threads.ByTaper {
-		text += " (two times in three), with " + tool(p.By)
+		text += " (two times in three), with " + with
 	}
 	if open {
 		text += "; even so it may leave them undecided"
