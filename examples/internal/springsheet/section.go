@@ -39,6 +39,7 @@ func WorkOut(f *jobfile.File, at string, j *Job) (*Result, error) {
 		}
 		w.lever(r.Lever)
 	}
+	w.s.Answer = append(w.short, w.s.Answer...)
 	return r, w.err
 }
 
@@ -51,10 +52,11 @@ func under(at, key string) string {
 
 // A writer fills the section and keeps the first error.
 type writer struct {
-	s   *sheet.Section
-	f   *jobfile.File
-	at  string
-	err error
+	s     *sheet.Section
+	f     *jobfile.File
+	at    string
+	short []string // answers, which go before all else
+	err   error
 }
 
 func (w *writer) failed(err error) {
@@ -63,6 +65,7 @@ func (w *writer) failed(err error) {
 	}
 }
 
+func (w *writer) first(text string)   { w.short = append(w.short, text) }
 func (w *writer) answer(text string)  { w.s.Answer = append(w.s.Answer, text) }
 func (w *writer) make(text string)    { w.s.Scribe = append(w.s.Scribe, text) }
 func (w *writer) ask(text string)     { w.s.Questions = append(w.s.Questions, text) }

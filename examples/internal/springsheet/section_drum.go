@@ -17,10 +17,10 @@ func (w *writer) drum(h *Drummed) {
 	if works {
 		w.drumAnswer(h, s)
 	} else {
-		w.answer("Rope drum: none of the strips on offer will do.")
+		w.first("Rope drum: none of the strips on offer will do.")
 	}
 	for _, c := range h.Ranked {
-		w.answer(h.verdict(c) + w.short(h, c))
+		w.answer(h.verdict(c) + w.shortOf(h, c))
 	}
 	w.trust(springs.PowerSpring)
 	if s.fits() {
@@ -46,7 +46,7 @@ func (w *writer) drumAnswer(h *Drummed, s *Stripped) {
 	if s.Choice.Tight {
 		text = fmt.Sprintf("Rope drum: strip %s works on paper, wound on %.2f turns with the rope home, but so close to its own strength that it may set or break. Ask for another before you settle for it.", s.Name, s.Choice.Preload.Turns())
 	}
-	w.answer(text)
+	w.first(text)
 }
 
 // turnsOf writes turns for a hand that counts them.
@@ -72,9 +72,9 @@ func (h *Drummed) verdict(c springs.Choice[springs.Barrel]) string {
 	return text + "."
 }
 
-// short says of a strip that fails by its turns how far it would come with none to
+// shortOf says of a strip that fails by its turns how far it would come with none to
 // spare.
-func (w *writer) short(h *Drummed, c springs.Choice[springs.Barrel]) string {
+func (w *writer) shortOf(h *Drummed, c springs.Choice[springs.Barrel]) string {
 	s, ok := h.named(c.Offer)
 	if !ok || c.Fault.What != "turns" || h.rules.SpareTurns == 0 {
 		return ""

@@ -13,9 +13,9 @@ import (
 func (w *writer) lever(h *Levered) {
 	x, works := h.chosen()
 	if works {
-		w.answer(fmt.Sprintf("Lever: wire of %s (%.3f in), %.2f turns on a mean diameter of %s, %.0f° wound on at rest.", x.Name, x.Diameter.Value.Inches(), x.Choice.Spring.BodyTurns(), both(x.Choice.Spring.MeanDiameter(), 2), x.Choice.Preload.Degrees()))
+		w.first(fmt.Sprintf("Lever: wire of %s (%.3f in), %.2f turns on a mean diameter of %s, %.0f° wound on at rest.", x.Name, x.Diameter.Value.Inches(), x.Choice.Spring.BodyTurns(), both(x.Choice.Spring.MeanDiameter(), 2), x.Choice.Preload.Degrees()))
 	} else {
-		w.answer("Lever: no coil of the wires on offer will do.")
+		w.first("Lever: no coil of the wires on offer will do.")
 	}
 	for _, c := range h.Ranked {
 		w.answer(h.verdict(c))
@@ -127,6 +127,9 @@ func (w *writer) leverAsk(h *Levered, x *Wired, works bool) {
 		w.ask(text)
 	}
 	w.ask("Which way does the lever go under its cable? Coil the spring of that hand that winds it up, smaller on its pin: opened the other way it sets.")
+	if l.Play == 0 || l.EndPlay == 0 {
+		w.ask("Has the coil room to move? No play is asked round it or no end_play along it, and it may fill the recess to the last.")
+	}
 	if len(l.Legs) == 0 {
 		w.ask("How long are the legs? They are not counted here. Legs of so much together as three times the coil's circumference, 3πD, act like one more turn.")
 	}
