@@ -138,44 +138,6 @@ func TestOpeningRefusals(t *testing.T) {
 	refused(t, "no rim", err, "rim girth 0 mm")
 }
 
-func TestFindOdd(t *testing.T) {
-	for _, tc := range []struct {
-		name    string
-		figures []units.Length
-		single  units.Length
-		try     int // 0: none
-		guess   string
-	}{
-		{"good readings", demoForward30, 0.5 * mm, 0, ""},
-		{"a wrong centimetre", millimetres(119.8, 119.1, 128.0, 118.7, 117.0), 0.5 * mm, 3, "about 10 mm: a wrong centimetre?"},
-		{"a half-way line", millimetres(174.8, 169.0, 174.0), 0.3 * mm, 2, "about 5 mm: the half-way line"},
-		{"a wrong hundred", millimetres(174.8, 174.1, 274.0), 0.3 * mm, 3, "about 100 mm: a wrong hundred?"},
-		{"no step of the rule", millimetres(174.8, 174.1, 174.3, 181.7), 0.2 * mm, 4, "no usual misreading: take it again"},
-		{"4.8 times a single is 3.9 times the scatter of its distance from the mean of two", millimetres(174, 174, 178.8), 1 * mm, 0, ""},
-		{"5 times a single is 4.1 times it", millimetres(174, 174, 179), 1 * mm, 3, "about 5 mm"},
-		{"two cannot show it", millimetres(174, 184), 0.3 * mm, 0, ""},
-		{"all alike and no single", millimetres(174, 174, 174), 0, 0, ""},
-		{"all alike but one, no single", millimetres(174, 174, 174, 184), 0, 4, "about 10 mm"},
-	} {
-		got, err := FindOdd(tc.figures, tc.single)
-		if err != nil {
-			t.Errorf("%s: %v", tc.name, err)
-			continue
-		}
-		if tc.try == 0 {
-			if len(got) != 0 {
-				t.Errorf("%s: got %v, want none", tc.name, got)
-			}
-			continue
-		}
-		if len(got) != 1 || got[0].Try != tc.try || !strings.Contains(got[0].Guess, tc.guess) || got[0].Figure != tc.figures[tc.try-1] {
-			t.Errorf("%s: got %v, want try %d, %q", tc.name, got, tc.try, tc.guess)
-		}
-	}
-	_, err := FindOdd(demoForward30, -1)
-	refused(t, "negative single", err, "want 0 mm or more")
-}
-
 // Left out of the mean, the odd figure changes nothing but is told.
 func TestOddFigureIsLeftOut(t *testing.T) {
 	m := demoScale()
@@ -192,33 +154,6 @@ func TestOddFigureIsLeftOut(t *testing.T) {
 	}
 	if got, want := odd.Odd[0].String(), "try 3, 128.0 mm: 9.3 mm more than the others (about 10 mm: a wrong centimetre?)"; got != want {
 		t.Errorf("got %q, want %q", got, want)
-	}
-}
-
-// Readings with no slip in them are seldom accused.
-func TestGoodFiguresAreSeldomOdd(t *testing.T) {
-	accused, sets := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
-		// A rough normal scatter: the sum of twelve uniforms less six.
-		fs := make([]units.Length, 5)
-		for i := range fs {
-			sum := -6.0
-			for range 12 {
-				sum += rapid.Float64Range(0, 1).Draw(t, "u")
-			}
-			fs[i] = units.Length(118+0.5*sum) * mm
-		}
-		odd, err := FindOdd(fs, 0.5*mm)
-		if err != nil {
-			t.Fatal(err)
-		}
-		sets++
-		if len(odd) > 0 {
-			accused++
-		}
-	})
-	if accused > sets/10 {
-		t.Errorf("%d of %d good sets accused", accused, sets)
 	}
 }
 
