@@ -14,6 +14,7 @@ var seeds = []string{
 	"84.5 mm ± 0.6 mm (k=2)", "84.5 mm ± 1 %", "1 pint (imp)", "14.7 lbf/sq. in.", "60 N·mm", "11.5e-6 K⁻¹", "9.5:1", "10 %",
 	"20 °C ± 2 °C", "-459.67 °F", "3000 1/min", "(", ")", "()", "(u", "84.5 mm (u )", "1/", "1 1/", "1 1/0 in", "\xff", "1\xff mm", "12 m^-1", "12 -1",
 	"5'6\"", "NaN", "inf mm", "1 - 2 mm", "\u2007", "12\u00a0mm", "- mm", "+/-", "1+-2 mm",
+	"3 to 4 mm", "3–4 mm", "1-7/8 - 2 in", "3...4 mm", "28° 30′ to 29°", "9 to 10", "-3--1 mm", "3±1 mm",
 }
 
 // checkParser sees that parse never panics, that a refusal is a ParseError with

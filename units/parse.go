@@ -10,22 +10,26 @@ import (
 // parse reads one quantity of kind k: a number and a unit ("12.7 mm",
 // `1 3/16"`), or a ladder of them, largest first ("28° 30′", "5 ft 6 in").
 func (k *kind) parse(text string) (float64, error) {
-	p := parser{kind: k, text: text}
-	v, err := p.quantity()
+	v, err := k.read(text, false)
 	if err != nil {
-		return 0, err
-	}
-	if k == &temperatureKind && v < 0 {
-		return 0, p.fail(skipSpace(text, 0), ErrDomain, "below absolute zero, -273.15 °C or -459.67 °F")
+		return 0, k.oneValue(text, err)
 	}
 	return v, nil
 }
 
-// parseDifference is parse for a difference of two values, which matters only
-// where the scale has a zero of its own: 2 °C of uncertainty is 2 K.
-func (k *kind) parseDifference(text string) (float64, error) {
-	p := parser{kind: k, text: text, difference: true}
-	return p.quantity()
+// read is parse for a part of a reading. A difference of two values is another
+// thing than a value where the scale has a zero of its own: 2 °C of uncertainty
+// is 2 K.
+func (k *kind) read(text string, difference bool) (float64, error) {
+	p := parser{kind: k, text: text, difference: difference}
+	v, err := p.quantity()
+	switch {
+	case err != nil:
+		return 0, p.oneNumber(err)
+	case k == &temperatureKind && !difference && v < 0:
+		return 0, p.fail(skipSpace(text, 0), ErrDomain, "below absolute zero, -273.15 °C or -459.67 °F")
+	}
+	return v, nil
 }
 
 type parser struct {

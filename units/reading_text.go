@@ -88,7 +88,7 @@ func (r *Reading[Q]) UnmarshalText(text []byte) error {
 	return nil
 }
 
-// A readingParser takes a reading apart into quantities, which kind.parse
+// A readingParser takes a reading apart into quantities, which kind.read
 // reads.
 type readingParser struct {
 	kind *kind
@@ -233,11 +233,7 @@ func (p *readingParser) shared(from, to, unit, end int, difference bool) (float6
 	if unit < end {
 		text += " " + p.text[unit:end]
 	}
-	parse := p.kind.parse
-	if difference {
-		parse = p.kind.parseDifference
-	}
-	v, err := parse(text)
+	v, err := p.kind.read(text, difference)
 	var e *ParseError
 	if errors.As(err, &e) {
 		pos := from + e.Pos
