@@ -250,6 +250,29 @@ func ExampleLeak() {
 	// fill 4: +0.0 cm³
 }
 
+// Of five runs the third is a slip: it is named, and the uncertainty grows until
+// it is taken again.
+func ExampleOddFill() {
+	leak, err := geometry.FitLeak([]geometry.Fill{
+		{After: 48 * time.Second, Run: 75.6 * units.CubicCentimetre},
+		{After: 62 * time.Second, Run: 75.6 * units.CubicCentimetre},
+		{After: 90 * time.Second, Run: 85.9 * units.CubicCentimetre},
+		{After: 75 * time.Second, Run: 75.9 * units.CubicCentimetre},
+		{After: 110 * time.Second, Run: 77.1 * units.CubicCentimetre},
+	}, 0.2*units.CubicCentimetre)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	if leak.Odd != nil {
+		fmt.Println(leak.Odd)
+	}
+	fmt.Printf("standard uncertainty at the start %.0f cm³\n", leak.AtStart.Std.CubicCentimetres())
+	// Output:
+	// fill 3: 9.4 cm³ more than the others have it
+	// standard uncertainty at the start 8 cm³
+}
+
 func ExampleBuretteClearance() {
 	v, err := geometry.BuretteClearance{
 		ToBrim:     units.WithStd(60.2*units.CubicCentimetre, 0.3*units.CubicCentimetre),

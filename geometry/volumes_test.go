@@ -3,7 +3,6 @@ package geometry
 import (
 	"math"
 	"testing"
-	"time"
 
 	"pgregory.net/rapid"
 
@@ -147,56 +146,6 @@ func TestCompression_refuses(t *testing.T) {
 // A line through points that lie on one is that line; the uncertainties are those
 // of the formulas for a straight line, worked by hand for three even points:
 // t = 0, 10, 20 s about 10; Σ(t − t̄)² = 200; u² = s²(1/3 + 100/200), s²/200.
-func TestFitLeak(t *testing.T) {
-	fills := []Fill{{0, 50 * cc}, {10 * time.Second, 50.2 * cc}, {20 * time.Second, 50.4 * cc}}
-	leak := must[Leak](t)(FitLeak(fills, 0.2*cc))
-	figures.Near(t, "at the start, cm³", leak.AtStart.Value.CubicCentimetres(), 50, 1e-12)
-	figures.Near(t, "its uncertainty, cm³", leak.AtStart.Std.CubicCentimetres(), 0.2*math.Sqrt(1.0/3+0.5), 1e-12)
-	figures.Near(t, "rate, cm³/s", leak.Rate.Value.CubicCentimetresPerSecond(), 0.02, 1e-13)
-	figures.Near(t, "its uncertainty, cm³/s", leak.Rate.Std.CubicCentimetresPerSecond(), 0.2/math.Sqrt(200), 1e-13)
-	if leak.AtStart.DoF != 0 || leak.Rate.DoF != 0 {
-		t.Errorf("degrees of freedom %g, %g: want 0, none counted, with a stated uncertainty", leak.AtStart.DoF, leak.Rate.DoF)
-	}
-	figures.Near(t, "scatter, cm³", leak.Scatter.CubicCentimetres(), 0, 1e-12)
-
-	// The middle point 0.3 up: residuals −0.1, 0.2, −0.1; s = √(0.06/1).
-	fills[1].Run += 0.3 * cc
-	leak = must[Leak](t)(FitLeak(fills, 0))
-	s := math.Sqrt(0.06)
-	figures.Near(t, "at the start, cm³", leak.AtStart.Value.CubicCentimetres(), 50.1, 1e-12)
-	figures.Near(t, "scatter, cm³", leak.Scatter.CubicCentimetres(), s, 1e-12)
-	figures.Near(t, "uncertainty from the scatter, cm³", leak.AtStart.Std.CubicCentimetres(), s*math.Sqrt(1.0/3+0.5), 1e-12)
-	figures.Near(t, "degrees of freedom", leak.AtStart.DoF, 1, 0)
-	for i, want := range []float64{-0.1, 0.2, -0.1} {
-		figures.Near(t, "residual, cm³", leak.Residuals[i].CubicCentimetres(), want, 1e-12)
-	}
-
-	two := must[Leak](t)(FitLeak(fills[1:], 0.2*cc))
-	figures.Near(t, "scatter of two, cm³", float64(two.Scatter), 0, 0)
-}
-
-func TestFitLeak_refuses(t *testing.T) {
-	ok := Fill{10 * time.Second, 50 * cc}
-	for _, tc := range []struct {
-		name  string
-		fills []Fill
-		std   units.Volume
-		text  string
-	}{
-		{"none", nil, 0.2 * cc, "0 fills: want at least 2, at different speeds"},
-		{"two without an uncertainty", []Fill{ok, ok}, 0, "2 fills: want at least 3, at different speeds"},
-		{"all at one time", []Fill{ok, ok, ok}, 0, "fills all at 10s: want different times, the quickest and the slowest well apart"},
-		{"before the start", []Fill{ok, {-time.Second, 50 * cc}}, 0.2 * cc, "fill 2, 50 cm³ after -1s: want more than 0 cm³ and no time before the start"},
-		{"nothing run", []Fill{ok, {time.Second, 0}}, 0.2 * cc, "fill 2, 0 cm³ after 1s: want more than 0 cm³ and no time before the start"},
-		{"uncertainty less than nothing", []Fill{ok, ok}, -cc, "uncertainty of a run -1 cm³: want 0 or more"},
-	} {
-		t.Run(tc.name, func(t *testing.T) {
-			_, err := FitLeak(tc.fills, tc.std)
-			refuses(t, err, tc.text)
-		})
-	}
-}
-
 func TestBuretteClearance(t *testing.T) {
 	b := BuretteClearance{
 		ToBrim:     units.Reading[units.Volume]{Value: 74 * cc, Std: 0.4 * cc, DoF: 2},
