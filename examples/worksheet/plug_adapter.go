@@ -51,12 +51,12 @@ func (p *plugWork) cut(s *sheet.Section, text *string) error {
 	tip := threads.ToolTip{Flat: p.TipFlat, Radius: p.TipRadius}
 	depth, err := threads.DepthOfCut(p.thread, tip)
 	if err != nil {
-		return p.file.file.Errorf("plug_thread.tip_flat", "%v", err)
+		return p.bench.file.Errorf("plug_thread.tip_flat", "%v", err)
 	}
 	over := p.setOver()
 	along, err := threads.SlideFeed(depth, over)
 	if err != nil {
-		return p.file.file.Errorf("plug_thread", "%v", err)
+		return p.bench.file.Errorf("plug_thread", "%v", err)
 	}
 	s.Figures = append(s.Figures,
 		sheet.Of("plug.depth_of_cut", "depth of cut, straight in", units.Exact(depth), sheet.Millimetre, sheet.Thou),
@@ -116,15 +116,15 @@ func (p *plugWork) wheels(s *sheet.Section) error {
 		return p.anyWheels(s)
 	}
 	if p.Leadscrew == nil || len(p.Wheels) == 0 {
-		return p.file.file.Errorf("plug_thread", "change wheels need both: leadscrew, as \"8 tpi\" or \"3 mm\", and wheels, the teeth of each wheel there is")
+		return p.bench.file.Errorf("plug_thread", "change wheels need both: leadscrew, as \"8 tpi\" or \"3 mm\", and wheels, the teeth of each wheel there is")
 	}
 	lathe, err := threads.NewLathe(p.Leadscrew.Length, p.Wheels...)
 	if err != nil {
-		return p.file.file.Errorf("plug_thread.wheels", "%v", err)
+		return p.bench.file.Errorf("plug_thread.wheels", "%v", err)
 	}
 	trains, err := lathe.Trains(p.thread.Pitch(), 0.002)
 	if err != nil {
-		return p.file.file.Errorf("plug_thread.wheels", "%v", err)
+		return p.bench.file.Errorf("plug_thread.wheels", "%v", err)
 	}
 	if len(trains) == 0 {
 		s.Answer = append(s.Answer, fmt.Sprintf("With a leadscrew of %v none of these wheels come within 2 parts in a thousand of %v.", p.Leadscrew, p.thread))

@@ -69,11 +69,11 @@ func (p *plugWork) bushLoad(s *sheet.Section, b threads.Bush) error {
 	}
 	grade, err := threads.FindGrade(p.BushGrade, b.Inner().Major())
 	if err != nil {
-		return p.file.file.Errorf("plug_thread.bush_grade", "%v", err)
+		return p.bench.file.Errorf("plug_thread.bush_grade", "%v", err)
 	}
 	yield, ok := grade.Yield()
 	if !ok {
-		return p.file.file.Errorf("plug_thread.bush_grade", "%v has no yield strength in its standard: give another, as \"4.6\" for mild steel", grade)
+		return p.bench.file.Errorf("plug_thread.bush_grade", "%v has no yield strength in its standard: give another, as \"4.6\" for mild steel", grade)
 	}
 	pull := units.Force(float64(b.WallArea()) * float64(yield))
 	torque := b.Inner().TorqueByK(pull, threads.Lubricated.K())

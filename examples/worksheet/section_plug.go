@@ -32,7 +32,7 @@ type plugThread struct {
 // A plugWork is the plug hole with its thread named.
 type plugWork struct {
 	*plugThread
-	file   *bench
+	bench  *bench
 	thread threads.Thread
 	bore   length
 	named  bool // surely enough
@@ -60,7 +60,7 @@ func (b *bench) plugSection() (*sheet.Section, error) {
 	if !ok {
 		return s, nil
 	}
-	b.plug = &plugWork{plugThread: p, file: b, thread: t, bore: c.Readings.Crest, named: c.Named()}
+	b.plug = &plugWork{plugThread: p, bench: b, thread: t, bore: c.Readings.Crest, named: c.Named()}
 	if !c.Named() {
 		s.Answer = append(s.Answer, fmt.Sprintf("What follows is for %v, the likeliest, and holds only if it is that: settle the name before any metal is cut. An adapter or a bush of the wrong thread jams in the hole and spoils it.", t))
 	}
@@ -92,7 +92,7 @@ func (b *bench) plugNext(s *sheet.Section, c *threadsheet.Checked) {
 func (p *plugWork) left(s *sheet.Section) error {
 	bore := p.bore.Value
 	if bore >= p.thread.Major() {
-		return p.file.file.Errorf("plug_thread.crest", "a bore of %v is larger than the %v of %v: want it over the crests", bore, p.thread.Major(), p.thread)
+		return p.bench.file.Errorf("plug_thread.crest", "a bore of %v is larger than the %v of %v: want it over the crests", bore, p.thread.Major(), p.thread)
 	}
 	var fail error
 	res, err := units.Propagate(func() float64 {
@@ -101,7 +101,7 @@ func (p *plugWork) left(s *sheet.Section) error {
 		return e
 	}, units.VaryReading("bore", &bore, p.bore), units.StopOn(&fail))
 	if err != nil {
-		return p.file.file.Errorf("plug_thread.crest", "%v", err)
+		return p.bench.file.Errorf("plug_thread.crest", "%v", err)
 	}
 	s.Figures = append(s.Figures, sheet.Of("plug.engagement", "depth of thread left in the hole", res.Reading(), sheet.Percent))
 	s.Add("Thread left in the hole, of the basic depth", "(D − bore) / (D − D₁)",

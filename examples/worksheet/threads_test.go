@@ -2,10 +2,12 @@ package main
 
 import (
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
 	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/threadsheet"
 	"example.com/benchsums/internal/figures"
 	"example.com/benchsums/units"
 )
@@ -151,6 +153,21 @@ func TestPlugHoleWornAway(t *testing.T) {
 		_, err = sections(file, &j, trials{})
 		if (err == nil) != tc.ok {
 			t.Errorf("bore %v: %v", tc.bore, err)
+		}
+	}
+}
+
+// Every reading of a thread has its line in the template.
+func TestTemplateHasEveryReadingOfAThread(t *testing.T) {
+	_, rest, ok := strings.Cut(string(template), "[[threads.thread]]")
+	if !ok {
+		t.Fatal("no [[threads.thread]] in the template")
+	}
+	rest, _, _ = strings.Cut(rest, "\n# [")
+	typ := reflect.TypeFor[threadsheet.Measured]()
+	for i := range typ.NumField() {
+		if key := typ.Field(i).Tag.Get("toml"); !strings.Contains(rest, "\n# "+key+" = ") {
+			t.Errorf("the template has no threads.thread.%s", key)
 		}
 	}
 }

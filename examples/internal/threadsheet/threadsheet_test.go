@@ -398,3 +398,31 @@ length_good_to = "0.05 mm"
 		t.Error(text)
 	}
 }
+
+// Of a metric hole the percentage is of the overlap, 1.0825 p on the diameter,
+// and not of the depth of a bolt.
+func TestTornMetricByHand(t *testing.T) {
+	c := mustDecode(t, `
+[[thread]]
+name = "M"
+part = "hole"
+crest = ["7.1 mm"]
+crest_good_to = "0.01 mm"
+pitches = 10
+length = ["12.5 mm"]
+length_good_to = "0.05 mm"
+wear = "0.5 mm"
+torn = true
+`)[0]
+	s := &sheet.Section{Key: "t"}
+	if err := c.AddTorn(s); err != nil {
+		t.Fatal(err)
+	}
+	if th, ok := c.Best(); !ok || th.Designation() != "M8x1.25" {
+		t.Fatalf("named %v", th)
+	}
+	figures.Near(t, "left, %", s.Figures[0].Value, 100*(8-7.1)/(1.0825317547*1.25), 0.001)
+	if text := strings.Join(s.Answer, " "); strings.Contains(text, "No standard has inserts") || !strings.Contains(text, "9.62") {
+		t.Errorf("wire insert of M8 wants 9.62 mm by its standard: %s", text)
+	}
+}
