@@ -3,11 +3,7 @@ package units
 import (
 	"strings"
 	"unicode"
-	"unicode/utf8"
 )
-
-// unitMax is longer than any spelling of a unit, in bytes.
-const unitMax = 64
 
 // foldUnit brings a unit as people spell it to the one spelling the tables
 // use: lower case, symbols for words, one space between factors, "in2" for
@@ -87,81 +83,6 @@ func cutPower(w string) (stem, power string) {
 		stem = s
 	}
 	return stem, w[len(stem):]
-}
-
-// unitWords splits a unit into its words, folded rune by rune. A slash is a
-// word of its own. What joins words (a dot, a hyphen, a times sign) must have
-// a word on either side.
-func unitWords(s string) ([]string, bool) {
-	if len(s) > unitMax || !utf8.ValidString(s) {
-		return nil, false
-	}
-	var words []string
-	word := make([]byte, 0, unitMax)
-	end := func() {
-		if len(word) > 0 {
-			words = append(words, string(word))
-			word = word[:0]
-		}
-	}
-	joined, open, closed := false, -1, false
-	for i, raw := range s {
-		rest := s[i+utf8.RuneLen(raw):]
-		switch r := foldRune(raw); r {
-		case ' ':
-			end()
-			continue
-		case '/':
-			end()
-			words = append(words, "/")
-		case '(':
-			end()
-			if open >= 0 || closed {
-				return nil, false
-			}
-			open = len(words)
-		case ')':
-			end()
-			if open < 0 || open == len(words) {
-				return nil, false
-			}
-			open, closed = -1, true
-		case '.':
-			if len(word) == 0 {
-				return nil, false
-			}
-		case '^':
-			if len(word) == 0 || !startsPower(rest) {
-				return nil, false
-			}
-		case '-', '*':
-			if r == '-' && len(word) > 0 && startsPower(s[i:]) {
-				word = append(word, '-')
-				continue
-			}
-			end()
-			if joined || len(words) == 0 || trimSpace(rest) == "" {
-				return nil, false
-			}
-			joined = true
-			continue
-		default:
-			word = utf8.AppendRune(word, r)
-		}
-		joined = false
-	}
-	end()
-	return words, open < 0
-}
-
-// startsPower reports whether s begins with the digits of a power.
-func startsPower(s string) bool {
-	if r, size := utf8.DecodeRuneInString(s); foldRune(r) == '-' {
-		s = s[size:]
-	}
-	r, _ := utf8.DecodeRuneInString(s)
-	r = foldRune(r)
-	return '1' <= r && r <= '3'
 }
 
 // foldRune maps one character of a unit to its plain form.

@@ -15,43 +15,67 @@ func (p *parser) climb(num number, unitPos, unitEnd int) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	total, made, step := num.value(), 1.0, top // total counts units of rung step, made of which are one at the top
-	for {
-		pos := skipSpace(p.text, unitEnd)
-		if pos == len(p.text) {
-			break
-		}
+	c := climber{kind: p.kind, total: num.value(), made: 1, step: top}
+	for pos := skipSpace(p.text, unitEnd); pos < len(p.text); pos = skipSpace(p.text, unitEnd) {
 		if !num.whole {
 			return 0, p.fail(pos, ErrSyntax, "only the last number may have a fraction")
 		}
-		var end int
-		if num, end, err = p.number(pos); err != nil {
+		if num, unitEnd, err = p.down(&c, pos); err != nil {
 			return 0, err
 		}
-		unitPos = skipSpace(p.text, end)
-		unitEnd = p.unitEnd(unitPos)
-		next, err := p.rung(num, unitPos, unitEnd, step)
-		if err != nil {
-			return 0, err
-		}
-		if err := p.fits(num, pos, p.kind.ladder[next].limit); err != nil {
-			return 0, err
-		}
-		for step < next {
-			step++
-			total *= p.kind.ladder[step].limit
-			made *= p.kind.ladder[step].limit
-		}
-		total += num.value()
 	}
 	if negative {
-		total = -total
+		c.total = -c.total
 	}
-	// 28° 30′ is to be 28.5°, and 5 ft 6 1/2 in 66.5 in, to the last bit.
-	if q := total / made; math.FMA(q, made, -total) == 0 {
-		return q * p.kind.ladder[top].factor, nil
+	return c.si(top), nil
+}
+
+// down reads the next number of a ladder, at pos, and its unit, and where that
+// ends.
+func (p *parser) down(c *climber, pos int) (num number, unitEnd int, err error) {
+	num, end, err := p.number(pos)
+	if err != nil {
+		return num, 0, err
 	}
-	return total * p.kind.ladder[step].factor, nil
+	unitPos := skipSpace(p.text, end)
+	unitEnd = p.unitEnd(unitPos)
+	next, err := p.rung(num, unitPos, unitEnd, c.step)
+	if err != nil {
+		return num, 0, err
+	}
+	if err := p.fits(num, pos, p.kind.ladder[next].limit); err != nil {
+		return num, 0, err
+	}
+	c.add(next, num.value())
+	return num, unitEnd, nil
+}
+
+// A climber adds up a ladder in the units of the last step, so that nothing is
+// rounded on the way.
+type climber struct {
+	kind  *kind
+	total float64 // in units of step
+	made  float64 // so many of which are one at the top
+	step  int
+}
+
+// add goes down to step next and adds x of its units.
+func (c *climber) add(next int, x float64) {
+	for c.step < next {
+		c.step++
+		c.total *= c.kind.ladder[c.step].limit
+		c.made *= c.kind.ladder[c.step].limit
+	}
+	c.total += x
+}
+
+// si is the sum in the SI unit. 28° 30′ is to be 28.5°, and 5 ft 6 1/2 in
+// 66.5 in, to the last bit.
+func (c *climber) si(top int) float64 {
+	if q := c.total / c.made; math.FMA(q, c.made, -c.total) == 0 {
+		return q * c.kind.ladder[top].factor
+	}
+	return c.total * c.kind.ladder[c.step].factor
 }
 
 // fits refuses a number at pos, not the first, that has a sign or makes one of

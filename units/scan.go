@@ -77,44 +77,12 @@ func vulgar(s string, pos int) vulgarFraction {
 	return vulgarFraction{num, den, size}
 }
 
+// vulgarRune returns the fraction that r is; den is 0 if it is none.
 func vulgarRune(r rune) (num, den float64) {
-	switch r {
-	case '½':
-		return 1, 2
-	case '¼':
-		return 1, 4
-	case '¾':
-		return 3, 4
-	case '⅛':
-		return 1, 8
-	case '⅜':
-		return 3, 8
-	case '⅝':
-		return 5, 8
-	case '⅞':
-		return 7, 8
-	case '⅓':
-		return 1, 3
-	case '⅔':
-		return 2, 3
-	case '⅙':
-		return 1, 6
-	case '⅚':
-		return 5, 6
-	case '⅕':
-		return 1, 5
-	case '⅖':
-		return 2, 5
-	case '⅗':
-		return 3, 5
-	case '⅘':
-		return 4, 5
-	case '⅐':
-		return 1, 7
-	case '⅑':
-		return 1, 9
-	case '⅒':
-		return 1, 10
+	for _, f := range vulgarFractions {
+		if f.char == r {
+			return f.num, f.den
+		}
 	}
 	return 0, 0
 }

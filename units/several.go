@@ -30,7 +30,7 @@ var joins = [...]string{"to", "–", "—", "-", "‐", "‑", "−", "...", "..
 // oneNumber looks again at text that was refused, for a range: 3 to 4 mm,
 // 3-4 mm, 3 mm – 4 mm. It returns err for any other text.
 func (p *parser) oneNumber(err error) error {
-	if len(p.text) > 2*unitMax {
+	if len(p.text) > unitMax {
 		return err
 	}
 	for _, join := range joins {
