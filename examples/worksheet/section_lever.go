@@ -2,8 +2,8 @@ package main
 
 import (
 	"fmt"
-	"math"
 
+	"example.com/benchsums/examples/internal/readings"
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
@@ -35,14 +35,9 @@ func (b *bench) leverSection() (*sheet.Section, error) {
 		sheet.Show(lever.Range, sheet.Degree))
 	b.starting = sentenceOf(lever.Caution())
 	if b.card != nil {
-		wanted, which := b.card.advance, fullAdvance
-		if b.cardLever() == fullRetard { // the advance that goes with it
-			which = fullRetard
-			wanted = units.WithStd(wanted.Value+lever.Range.Value, units.Angle(math.Hypot(float64(wanted.Std), float64(lever.Range.Std))))
-		}
-		set := lever.SetTo(wanted)
-		if which == fullRetard {
-			set.Retarded = b.card.advance
+		set, which := lever.SetTo(b.card.advance), fullAdvance
+		if b.cardLever() == fullRetard {
+			set, which = lever.SetRetarded(b.card.advance), fullRetard
 			s.Figures = append(s.Figures, sheet.Of("lever.advanced_when_set", "full advance once the card's timing is set", set.Advanced, sheet.Degree))
 		}
 		b.starting = "With the card's timing set: " + sentenceOf(set.Caution())
@@ -51,10 +46,7 @@ func (b *bench) leverSection() (*sheet.Section, error) {
 		s.Add("Full retard after setting "+which+" to the card", "retard = advance − range",
 			fmt.Sprintf("%s − %s", sheet.Value(set.Advanced, sheet.Degree), sheet.Value(lever.Range, sheet.Degree)), sheet.Show(set.Retarded, sheet.Degree))
 	}
-	s.Improve = largest(retarded.advance)
-	if retarded.advance.Std < advanced.advance.Std {
-		s.Improve = largest(advanced.advance) + ", at full advance"
-	}
+	s.Improve = readings.LargestOf(lever.RetardedBudget)
 	s.Cautions = append(s.Cautions,
 		"An engine that fires before the top while it is being started kicks back and breaks wrists. Pull a rope or handle that lets go, never wind it round the hand, stand clear of handle and rope, and try the spark at full retard first.")
 	return s, nil

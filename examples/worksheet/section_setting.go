@@ -89,19 +89,49 @@ func (b *bench) setTo(s *sheet.Section, r ignition.Retiming, now *opening) error
 	if b.cardFigure == nil || b.job.Engine.Turns == 0 {
 		return nil
 	}
-	if d := b.job.Drive; d != nil && d.Joint != "" && d.Joint != "taper" {
-		return nil
-	}
+
 	mark, err := ignition.NewMark(*b.round, b.card.advance.Value, ignition.OnRim, b.job.Engine.Turns)
 	if err != nil {
 		return b.file.Errorf("card", "%v", err)
 	}
 	s.Scribe = append(s.Scribe, fmt.Sprintf("All this is for a gap of %s, with the lever at %s.", sheet.Plain(now.set.Gap, sheet.Millimetre, 2), b.cardLever()))
-	for _, step := range r.Steps(mark, b.cardFigure.Value) {
+	steps, err := b.steps(r, mark)
+	if err != nil {
+		return err
+	}
+	for _, step := range steps {
 		s.Scribe = append(s.Scribe, sentenceOf(step))
 	}
 	s.Cautions = append(s.Cautions, "Magneto earthed, plug out, fuel off while you turn the engine; a chain wheel takes fingers.")
 	return nil
+}
+
+// steps is what to do in order, as the wheel or the plate is held.
+func (b *bench) steps(r ignition.Retiming, mark ignition.Mark) ([]string, error) {
+	drive, err := b.driveOf()
+	if err != nil {
+		return nil, err
+	}
+	d := b.job.Drive
+	switch {
+	case d != nil && d.Joint == "teeth":
+		w, err := ignition.NewToothed(drive, d.Teeth)
+		if err != nil {
+			return nil, b.file.Errorf("drive.teeth", "%v", err)
+		}
+		steps, err := w.Steps(r, mark, b.cardFigure.Value)
+		if err != nil {
+			return nil, b.file.Errorf("drive.teeth", "%v", err)
+		}
+		return steps, nil
+	case d != nil && d.Joint == "plate":
+		p, err := ignition.NewPlate(*d.SlotRadius, drive)
+		if err != nil {
+			return nil, b.file.Errorf("drive.slot_radius", "%v", err)
+		}
+		return p.Steps(r, mark, b.cardFigure.Value), nil
+	}
+	return r.Steps(mark, b.cardFigure.Value), nil
 }
 
 // driveOf is the drive of the magneto; crank speed where nothing is said.
@@ -129,6 +159,9 @@ func (b *bench) joint(s *sheet.Section, r ignition.Retiming, drive ignition.Driv
 			s.Answer = append(s.Answer, "The wheel sits on a plain taper and can be put anywhere.")
 		}
 	case "teeth":
+		if d.Teeth < 1 {
+			return b.file.Errorf("drive.teeth", "%d: want the teeth of the wheel that is slipped", d.Teeth)
+		}
 		w, err := ignition.NewToothed(drive, d.Teeth)
 		if err != nil {
 			return b.file.Errorf("drive.teeth", "%v", err)
@@ -160,7 +193,7 @@ func (b *bench) plate(s *sheet.Section, r ignition.Retiming, drive ignition.Driv
 	s.Figures = append(s.Figures, sheet.Of("setting.plate", "travel of the plate in its slot", units.Exact(travel), sheet.Millimetre, sheet.Inch))
 	s.Answer = append(s.Answer, fmt.Sprintf("Move the plate %s along its slot, %s.", sheet.Plain(travel, sheet.Millimetre, 2), way))
 	if d.SlotTravel != nil && travel > *d.SlotTravel {
-		s.Answer = append(s.Answer, fmt.Sprintf("The slot has only %s in all: the rest must come from the drive.", sheet.Plain(*d.SlotTravel, sheet.Millimetre, 2)))
+		s.Answer = append(s.Answer, fmt.Sprintf("The slot has only %s in all, and less from where the plate stands now: the rest must come from the drive.", sheet.Plain(*d.SlotTravel, sheet.Millimetre, 2)))
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/benchsums/examples/internal/jobfile"
+	"example.com/benchsums/examples/internal/readings"
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
@@ -178,6 +179,7 @@ func (b *bench) byStop(s *sheet.Section) ([]ignition.Way, error) {
 		s.Questions = append(s.Questions, sentenceOf("stop: "+odd.String()))
 	}
 	b.addNotes(s, found.Notes)
+	s.Improve = "the stop's touches, of which there are " + strconv.Itoa(2*len(pairs)) + ": take more of them, setting the stop anew in between"
 	return []ignition.Way{{Name: "stop", Position: found.Position, Readings: "stop"}}, nil
 }
 
@@ -254,7 +256,7 @@ func (b *bench) describeFit(s *sheet.Section, fit ignition.TDC) {
 		s.Answer = append(s.Answer, "One reading was left out as a slip: "+sentenceOf(slip.String()))
 	}
 	b.addNotes(s, fit.Notes)
-	s.Improve = "bringing the rim to its figure (set to within " + sheet.Plain(b.job.Rim.SettingGoodTo, sheet.Millimetre, 1) + "); " + b.plan()
+	s.Improve = readings.LargestOf(fit.Budget()) + "; " + b.plan()
 }
 
 // plan says where equal readings are best taken.

@@ -60,11 +60,19 @@ func Part(share float64) string {
 // Largest says which input the uncertainty of a result comes from most; nothing
 // for a result without any.
 func Largest[Q units.Quantity](r units.Result[Q]) string {
-	if len(r.Budget) == 0 || r.Std == 0 {
+	if r.Std == 0 {
 		return ""
 	}
-	top := r.Budget[0]
-	for _, c := range r.Budget[1:] {
+	return LargestOf(r.Budget)
+}
+
+// LargestOf is Largest for a budget on its own.
+func LargestOf[Q units.Quantity](budget []units.Contribution[Q]) string {
+	if len(budget) == 0 {
+		return ""
+	}
+	top := budget[0]
+	for _, c := range budget[1:] {
 		if c.Share > top.Share {
 			top = c
 		}
