@@ -25,6 +25,9 @@ type Chamber struct {
 //
 // The error is units.ErrDomain when nothing is left or a part other than Deck is
 // less than 0.
+//
+// Source: addition of cylinders, plane geometry; the parts are those of workshop
+// practice, common practice, no source.
 func (p Chamber) Volume(bore units.Length) (units.Volume, error) {
 	for _, part := range [...]struct {
 		name string
@@ -63,6 +66,9 @@ type Squish struct {
 // Lay the wires over the gudgeon pin, one each side, so that the piston's rocking
 // cancels, and take the mean. The error is units.ErrDomain for a bowl wider than
 // the bore or anything less than 0.
+//
+// Source: plane geometry, the area of a ring times its height; soft wire in the
+// squish is common practice, no source.
 func (s Squish) Volume() (units.Volume, error) {
 	if !(s.Gap >= 0 && s.Bowl >= 0 && s.Bore > 0 && s.Bowl <= s.Bore) || math.IsInf(float64(s.Gap+s.Bore), 0) {
 		return 0, fmt.Errorf("squish of bore %v, bowl %v, gap %v: want a bowl no wider than the bore and none less than 0: %w", s.Bore, s.Bowl, s.Gap, units.ErrDomain)
@@ -81,6 +87,8 @@ type Hole struct{ Diameter, Depth units.Length }
 // half of the thread and is some per cent short.
 //
 // The error is units.ErrDomain for a size less than 0 or not finite.
+//
+// Source: plane geometry, the volume of a cylinder.
 func (h Hole) Volume() (units.Volume, error) {
 	v := slab(h.Diameter, h.Depth)
 	if !(h.Diameter >= 0 && h.Depth >= 0) || math.IsInf(float64(v), 0) || math.IsNaN(float64(v)) {

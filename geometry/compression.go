@@ -32,6 +32,10 @@ func (c Compression) String() string {
 //
 // The error is units.ErrDomain if the clearance is not more than 0, or the drop
 // is outside the stroke.
+//
+// Source: Heywood, Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter
+// from memory); the trapped ratio Blair, Design and Simulation of Two-Stroke
+// Engines, 1996, ch. 1 (chapter from memory).
 func (c Cylinder) Compression(clearance units.Volume, closing units.Length) (Compression, error) {
 	if err := checkClearance(clearance); err != nil {
 		return Compression{}, err
@@ -72,6 +76,8 @@ func checkRatio(r units.Ratio) error {
 
 // ClearanceForRatio returns the clearance that gives a geometric compression
 // ratio: Vs/(ratio − 1). The error is units.ErrDomain for a ratio not more than 1.
+//
+// Source: the geometric ratio of Cylinder.Compression turned about.
 func (c Cylinder) ClearanceForRatio(geometric units.Ratio) (units.Volume, error) {
 	return ClearanceForRatio(c.Swept(), geometric)
 }
@@ -80,6 +86,8 @@ func (c Cylinder) ClearanceForRatio(geometric units.Ratio) (units.Volume, error)
 // compression ratio: V/(ratio − 1). With the volume swept above the exhaust port
 // the ratio is the trapped one. The error is units.ErrDomain for a ratio not more
 // than 1 or a volume not more than 0.
+//
+// Source: the geometric ratio of Cylinder.Compression turned about.
 func ClearanceForRatio(swept units.Volume, ratio units.Ratio) (units.Volume, error) {
 	if err := checkRatio(ratio); err != nil {
 		return 0, err
@@ -142,6 +150,9 @@ func skim(clearance, swept units.Volume, wanted units.Ratio, over units.Area) (u
 // the top: take care which a figure is.
 //
 // The error is units.ErrDomain for a volume not more than 0.
+//
+// Source: Blair, Design and Simulation of Two-Stroke Engines, 1996, ch. 1 (chapter
+// from memory).
 func (c Cylinder) CrankcaseRatio(atBottom units.Volume) (units.Ratio, error) {
 	if !(atBottom > 0) || math.IsInf(float64(atBottom), 0) {
 		return 0, fmt.Errorf("crankcase volume %v at bottom dead centre: want more than 0 cm³: %w", atBottom, units.ErrDomain)
@@ -156,6 +167,9 @@ func (c Cylinder) CrankcaseRatio(atBottom units.Volume) (units.Ratio, error) {
 //
 // It is the cut-off ratio of a diesel when p is the cut-off. The error is
 // units.ErrDomain for a fraction outside 0 to 1 or a ratio not more than 1.
+//
+// Source: derived here from V = Vc + A x and the geometric ratio, Heywood,
+// Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter from memory).
 func VolumeRatioAt(fraction, geometric units.Ratio) (units.Ratio, error) {
 	if err := checkRatio(geometric); err != nil {
 		return 0, err

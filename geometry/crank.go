@@ -63,6 +63,8 @@ func (c Crank) WithOffset(offset units.Length) (Crank, error) {
 //	r = (S/2) √(1 − 4e² / (4l² − S²))
 //
 // The error is units.ErrDomain when no throw gives that stroke.
+//
+// Source: derived here from the stroke of Crank.Stroke, solved for r.
 func (c Crank) WithOffsetSameStroke(offset units.Length) (Crank, error) {
 	s, l, e := float64(c.stroke), float64(c.rod), float64(offset)
 	r := s / 2 * math.Sqrt(1-2*e/(2*l-s)*(2*e/(2*l+s)))
@@ -102,6 +104,9 @@ func newCrank(throw, rod, offset units.Length) Crank {
 // With an offset it is more than twice the throw:
 //
 //	S = √((l + r)² − e²) − √((l − r)² − e²)
+//
+// Source: Norton, Design of Machinery, ch. 4 (chapter from memory); plane
+// geometry, crank and rod in line at either end.
 func (c Crank) Stroke() units.Length { return c.stroke }
 
 // Throw returns the distance from the crank centre to the crankpin's centre.

@@ -36,12 +36,17 @@ func (c Cylinder) Crank() Crank { return c.crank }
 func (c Cylinder) PistonArea() units.Area { return Circle(c.bore) }
 
 // Circle returns the area of a circle of the given diameter, π d²/4.
+//
+// Source: plane geometry.
 func Circle(diameter units.Length) units.Area {
 	return units.Area(math.Pi / 4 * float64(diameter) * float64(diameter))
 }
 
 // Swept returns the swept volume of the one cylinder: piston area times stroke,
 // the true stroke where there is an offset.
+//
+// Source: Heywood, Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter
+// from memory).
 func (c Cylinder) Swept() units.Volume { return c.SweptBelow(c.crank.stroke) }
 
 // SweptBelow returns the volume the piston has laid open at a drop: piston area
@@ -60,6 +65,8 @@ func (c Cylinder) VolumeAt(theta units.Angle, clearance units.Volume) units.Volu
 // BoreOfSwept returns the bore of a cylinder from its swept volume and its stroke
 // in bores, B = ∛(4V / (π s)); 1 is a square engine. The error is units.ErrDomain
 // unless both are more than 0 and finite.
+//
+// Source: derived here from V = (π/4) B² S with S = s B.
 func BoreOfSwept(swept units.Volume, strokeInBores float64) (units.Length, error) {
 	b := math.Cbrt(4 * float64(swept) / (math.Pi * strokeInBores))
 	if !(swept > 0 && strokeInBores > 0) || math.IsInf(b, 0) || b == 0 {

@@ -64,6 +64,9 @@ func NewDomedGauge(hole PlugHole, dome Dome) (DomedGauge, error) {
 //
 // The error is units.ErrDomain for a drop less than 0, or so great that the tip has
 // slid off the side of the sphere.
+//
+// Source: derived here, plane geometry: a straight line and a circle that moves by
+// x.
 func (g DomedGauge) Reading(drop units.Length) (units.Length, error) {
 	r, x := float64(g.radius), float64(drop)
 	b := r*math.Cos(float64(g.lean-g.slope)) + x*math.Cos(float64(g.lean))
@@ -81,6 +84,8 @@ func (g DomedGauge) Reading(drop units.Length) (units.Length, error) {
 //
 // The error is units.ErrDomain for a reading less than 0, or so great that the tip
 // has slid off the side of the sphere.
+//
+// Source: derived here from DomedGauge.Reading, solved for x.
 func (g DomedGauge) Drop(reading units.Length) (units.Length, error) {
 	r, m := float64(g.radius), float64(reading)
 	sinLean, cosLean := g.lean.Sincos()

@@ -24,6 +24,10 @@ import (
 // near the top, where the printed forms take two nearly equal numbers from each
 // other: the result is good to a few parts in 10¹⁵ of itself however small theta
 // is.
+//
+// Source: Heywood, Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter
+// from memory); with an offset Norton, Design of Machinery, ch. 4 (chapter from
+// memory). The half-angle form was derived here.
 func (c Crank) Drop(theta units.Angle) units.Length {
 	s, k := halfSincos(theta)
 	if c.offset != 0 {
@@ -107,6 +111,9 @@ func degrees(d float64) units.Angle { return units.Angle(units.Angle(d) * units.
 // a few parts in 10¹⁵ of itself at any drop, however small.
 //
 // The error is units.ErrDomain for a drop less than 0 or more than the stroke.
+//
+// Source: derived here from the triangle of crank, rod and cylinder axis, plane
+// geometry (half angles of the law of cosines).
 func (c Crank) AnglesAtDrop(drop units.Length) (before, after units.Angle, err error) {
 	if !(drop >= 0 && drop <= c.stroke && c.stroke > 0) {
 		return 0, 0, fmt.Errorf("drop %v: want 0 mm to %v, the stroke: %w", drop, c.stroke, units.ErrDomain)

@@ -16,6 +16,9 @@ import (
 // millimetre is worth two degrees and more on a small engine.
 //
 // The error is units.ErrDomain for less than 0 or more than the stroke.
+//
+// Source: derived here from Crank.AnglesAtDrop; the small-drop form from the
+// series, Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (c Crank) DwellAtTop(within units.Length) (units.Angle, error) {
 	before, after, err := c.AnglesAtDrop(within)
 	return before + after, err
@@ -55,6 +58,8 @@ func (c Crank) DropAtDwell(dwell units.Angle) (units.Length, error) {
 // The error is units.ErrDomain at the dead centres, where the piston stands still
 // and the answer has no bound, and so close to them that it is a turn or more;
 // DwellAtTop answers for those.
+//
+// Source: derived here from Crank.DropPerRadian.
 func (c Crank) AnglePer(step units.Length, theta units.Angle) (units.Angle, error) {
 	per := units.Angle(math.Abs(float64(step / c.DropPerRadian(theta))))
 	if !(per < units.Turn) {

@@ -15,6 +15,9 @@ import (
 //
 // with λ = r/l and t the angle from where the crank points up the cylinder, which
 // is theta when there is no offset.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory); with
+// an offset derived here by differentiating Crank.Drop.
 func (c Crank) DropPerRadian(theta units.Angle) units.Length {
 	s, k := halfSincos(theta)
 	sinA, cosA := 2*s*k, (k-s)*(k+s)
@@ -41,6 +44,8 @@ func (c Crank) DropPerRadian(theta units.Angle) units.Length {
 // It is r(1 + λ) at the top and −r(1 − λ) at the bottom when there is no offset.
 // The code gathers the terms so that they do not cancel with a rod hardly longer
 // than the throw.
+//
+// Source: derived here by differentiating Crank.DropPerRadian.
 func (c Crank) DropPerRadianSquared(theta units.Angle) units.Length {
 	sin, cos := c.fromCrankUp(sincos(theta))
 	q := c.cosRod(sin, cos)
@@ -65,6 +70,10 @@ func (c Crank) lambdaCosPlus(q, sin, cos float64) float64 {
 //	v = ω r sin θ (1 + λ cos θ / √(1 − λ² sin² θ))
 //
 // is what books print for no offset.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory);
+// Heywood, Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter from
+// memory).
 func (c Crank) Velocity(theta units.Angle, speed units.AngularSpeed) units.Speed {
 	return units.Speed(float64(c.DropPerRadian(theta)) * float64(speed))
 }
@@ -73,6 +82,8 @@ func (c Crank) Velocity(theta units.Angle, speed units.AngularSpeed) units.Speed
 // the crank turning at a steady speed, positive downwards: d²x/dθ² times the
 // speed in radians squared. At the dead centres it is ω²r(1 + λ) and −ω²r(1 − λ)
 // when there is no offset.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (c Crank) Acceleration(theta units.Angle, speed units.AngularSpeed) units.Acceleration {
 	w := float64(speed)
 	return units.Acceleration(float64(c.DropPerRadianSquared(theta)) * w * w)
@@ -90,6 +101,9 @@ func (c Crank) PinHeight(theta units.Angle) units.Length {
 //	sin φ = (r sin t − e)/l
 //
 // Its size is greatest with the crank square to the cylinder.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory); with
+// an offset Norton, Design of Machinery, ch. 4 (chapter from memory).
 func (c Crank) RodAngle(theta units.Angle) units.Angle {
 	sin, cos := c.fromCrankUp(sincos(theta))
 	return units.Angle(math.Atan2(c.lambda*sin-c.epsilon, c.cosRod(sin, cos)))
@@ -98,6 +112,8 @@ func (c Crank) RodAngle(theta units.Angle) units.Angle {
 // RodSpeed returns the angular speed of the rod, positive while its angle grows:
 //
 //	dφ/dt = ω r cos t / (l cos φ)
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (c Crank) RodSpeed(theta units.Angle, speed units.AngularSpeed) units.AngularSpeed {
 	sin, cos := c.fromCrankUp(sincos(theta))
 	return units.AngularSpeed(float64(speed) * c.lambda * cos / c.cosRod(sin, cos))
@@ -110,6 +126,8 @@ func (c Crank) RodSpeed(theta units.Angle, speed units.AngularSpeed) units.Angul
 //
 // It is negative in the first quarter turn, where the angle grows ever slower;
 // books often print its size alone.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (c Crank) RodAcceleration(theta units.Angle, speed units.AngularSpeed) units.AngularAcceleration {
 	sin, cos := c.fromCrankUp(sincos(theta))
 	q := c.cosRod(sin, cos)
@@ -121,10 +139,16 @@ func (c Crank) RodAcceleration(theta units.Angle, speed units.AngularSpeed) unit
 // TopLag returns how far true top dead centre lies beyond the place where the
 // crank points up the cylinder: arcsin(e/(l + r)). It is 0 with no offset and has
 // the sign of the offset.
+//
+// Source: Norton, Design of Machinery, ch. 4 (chapter from memory); plane
+// geometry, crank and rod in line.
 func (c Crank) TopLag() units.Angle { return units.Angle(math.Atan2(c.sinTop, c.cosTop)) }
 
 // BottomLag returns how far true bottom dead centre lies beyond the place where
 // the crank points straight away from the cylinder: arcsin(e/(l − r)).
+//
+// Source: Norton, Design of Machinery, ch. 4 (chapter from memory); plane
+// geometry, rod folded over the crank.
 func (c Crank) BottomLag() units.Angle {
 	return units.Angle(math.Atan2(float64(c.offset), float64(c.bottom)))
 }

@@ -32,6 +32,8 @@ func (h PlugHole) Lean() units.Angle { return h.lean }
 // by a reading: reading × cos β. The plunger slides across the flat crown and so
 // goes further than the piston; whether its tip is a ball or flat does not matter
 // to the change.
+//
+// Source: plane geometry, a right triangle.
 func (h PlugHole) Travel(reading units.Length) units.Length {
 	return reading * units.Length(h.cosLean)
 }
@@ -41,6 +43,8 @@ func (h PlugHole) Travel(reading units.Length) units.Length {
 //
 // A printed check: Fichtel & Sachs 505 repair instructions give 2.5 mm and 3.0 mm
 // at the piston as 3.5 mm and 4.2 mm on a gauge at 45°.
+//
+// Source: plane geometry, a right triangle.
 func (h PlugHole) Reading(travel units.Length) units.Length {
 	return travel / units.Length(h.cosLean)
 }

@@ -109,6 +109,9 @@ func degreesText(a units.Angle) string { return fmt.Sprintf("%.1f°", a.Degrees(
 // light first shows.
 //
 // The error is units.ErrDomain when the crown does not cross that edge.
+//
+// Source: Blair, Design and Simulation of Two-Stroke Engines, 1996, ch. 1 (chapter
+// from memory), with Crank.AnglesAtDrop.
 func (b Barrel) CrownPort(topEdge units.Length) (PortEvent, error) {
 	before, after, err := b.crank.AnglesAtDrop(topEdge - b.deck)
 	if err != nil {
@@ -126,6 +129,9 @@ func (b Barrel) CrownPort(topEdge units.Length) (PortEvent, error) {
 //
 // The error is units.ErrDomain when the skirt does not cross that edge, or
 // WithSkirt has not given its length.
+//
+// Source: Blair, Design and Simulation of Two-Stroke Engines, 1996, ch. 1 (chapter
+// from memory), with Crank.AnglesAtDrop.
 func (b Barrel) SkirtPort(bottomEdge units.Length) (PortEvent, error) {
 	if !(b.skirt > 0) {
 		return PortEvent{}, fmt.Errorf("skirt not given: want its length below the crown's edge: %w", units.ErrDomain)

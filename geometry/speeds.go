@@ -10,6 +10,9 @@ import (
 // MeanPistonSpeed returns the mean speed of the piston over a turn, 2 S N with N
 // the turns in a unit of time; S N/30 in m/s for S in metres and N in turns a
 // minute, S N/6 in ft/min for S in inches.
+//
+// Source: Heywood, Internal Combustion Engine Fundamentals, 1988, ch. 2 (chapter
+// from memory).
 func (c Crank) MeanPistonSpeed(speed units.AngularSpeed) units.Speed {
 	return units.Speed(2 * float64(c.stroke) * speed.RevolutionsPerSecond())
 }
@@ -37,6 +40,9 @@ func checkSpeed(speed units.AngularSpeed) error {
 // went through it whole and the gas kept its density: four ways of counting that
 // are not to be taken for one another. No rule with a source says what is good;
 // compare them with an engine that runs well.
+//
+// Source: continuity at one density, v (B/d)²; Blair, Design and Simulation of
+// Two-Stroke Engines, 1996, ch. 1 (chapter from memory).
 type InletSpeeds struct {
 	// OverStroke counts the gas as passing while the piston makes one stroke: mean
 	// piston speed times the ratio of the areas, v (B/d)². Most books print this.

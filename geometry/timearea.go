@@ -35,6 +35,8 @@ func (w Window) check() error {
 //
 // The error is units.ErrDomain for a window without a width and height, or corners
 // that do not fit in it.
+//
+// Source: plane geometry; the corners are segments of a circle.
 func (w Window) Open(uncovered units.Length) (units.Area, error) {
 	if err := w.check(); err != nil {
 		return 0, err
@@ -104,6 +106,9 @@ func (b Barrel) SkirtPortArea(bottomEdge units.Length, w Window) (PortArea, erro
 // TimeArea returns the open area of the port added up over the time of one turn at
 // a steady speed: mean area times the time it is open. The error is
 // units.ErrDomain for a speed not more than 0.
+//
+// Source: Blair, Design and Simulation of Two-Stroke Engines, 1996, ch. 1 (chapter
+// from memory).
 func (a PortArea) TimeArea(speed units.AngularSpeed) (units.TimeArea, error) {
 	if err := checkSpeed(speed); err != nil {
 		return 0, err

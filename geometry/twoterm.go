@@ -32,6 +32,8 @@ func (c Crank) TwoTerm() (TwoTerm, error) {
 // It falls short of the exact drop everywhere but at the dead centres, and most
 // at 90°: by r(λ/2)³ and a little more, which is 0.49 % of the throw for a rod of
 // three throws, 0.20 % for four and 0.10 % for five.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (a TwoTerm) Drop(theta units.Angle) units.Length {
 	s, k := halfSincos(theta)
 	sin := 2 * s * k
@@ -42,6 +44,8 @@ func (a TwoTerm) Drop(theta units.Angle) units.Length {
 // series:
 //
 //	v ≈ ω r (sin θ + (λ/2) sin 2θ)
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (a TwoTerm) Velocity(theta units.Angle, speed units.AngularSpeed) units.Speed {
 	sin, cos := sincos(theta)
 	return units.Speed(float64(speed) * float64(a.throw) * sin * (1 + a.lambda*cos))
@@ -51,6 +55,8 @@ func (a TwoTerm) Velocity(theta units.Angle, speed units.AngularSpeed) units.Spe
 // two-term series. It is exact at both dead centres.
 //
 //	a ≈ ω² r (cos θ + λ cos 2θ)
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (a TwoTerm) Acceleration(theta units.Angle, speed units.AngularSpeed) units.Acceleration {
 	sin, cos := sincos(theta)
 	w := float64(speed)
@@ -66,6 +72,8 @@ func (a TwoTerm) RodSpeed(theta units.Angle, speed units.AngularSpeed) units.Ang
 
 // RodAcceleration returns the angular acceleration of the rod as if its angle
 // stayed small, −ω² λ sin θ. Books mostly print its size alone.
+//
+// Source: Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (a TwoTerm) RodAcceleration(theta units.Angle, speed units.AngularSpeed) units.AngularAcceleration {
 	sin, _ := sincos(theta)
 	w := float64(speed)
@@ -76,6 +84,9 @@ func (a TwoTerm) RodAcceleration(theta units.Angle, speed units.AngularSpeed) un
 // the two-term series has its greatest speed and no acceleration:
 //
 //	cos θ = (√(n² + 8) − n)/4,  n = l/r
+//
+// Source: derived here from the two-term acceleration put to 0, a quadratic in cos
+// θ; Khurmi and Gupta, Theory of Machines, ch. 15 (chapter from memory).
 func (a TwoTerm) FastestAngle() units.Angle {
 	n := 1 / a.lambda
 	return units.Angle(math.Acos(2 / (math.Sqrt(n*n+8) + n)))
@@ -86,6 +97,8 @@ func (a TwoTerm) FastestAngle() units.Angle {
 //	(r λ³ sin⁴θ / 2) / (1 + √(1 − λ² sin²θ))²
 //
 // It is never negative.
+//
+// Source: derived here from the difference of the root and its two terms.
 func (a TwoTerm) Shortfall(theta units.Angle) units.Length {
 	sin, cos := sincos(theta)
 	b := a.lambda * sin

@@ -68,6 +68,9 @@ func NewBreakerOfMarks(drive Drive, lobes int, opens, closes units.Angle) (Break
 }
 
 // Cycle returns the angle from one lobe to the next, 360° over the lobes.
+//
+// Source: a whole turn shared between the lobes; the dwell figures it is held to
+// are named in the tests of the package.
 func (b Breaker) Cycle() units.Angle { return units.Turn / units.Angle(b.lobes) }
 
 // Closed returns the dwell angle, in degrees of the breaker's own shaft.

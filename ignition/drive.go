@@ -70,6 +70,9 @@ func (d Drive) ShaftSpeed(crank units.AngularSpeed) units.AngularSpeed {
 //
 // A lag of 14° at a half-speed magneto takes off 28°. A negative answer is a
 // spark after top dead centre, which is what the coupling is for.
+//
+// Source: the ratio of the drive; that an impulse coupling lags at its own shaft
+// is common practice, no source.
 func (d Drive) StartingAdvance(running, lag units.Angle) units.Angle {
 	return running - d.Crank(lag)
 }

@@ -52,6 +52,8 @@ func (s Shift) String() string {
 // Turned against the shaft the cam meets the contacts sooner and the change is
 // positive, more advance; turned with the shaft it is negative. The error is
 // [units.ErrDomain] when the way is not stated or travel is below 0.
+//
+// Source: plane geometry, angle = arc/radius.
 func (p Plate) Change(travel units.Length, way Shift) (units.Angle, error) {
 	switch {
 	case !(travel >= 0) || math.IsInf(float64(travel), 0):
@@ -83,6 +85,8 @@ func (p Plate) Travel(change units.Angle) (units.Length, Shift) {
 // measured straight across, by dividers from one scribed line to the other:
 // 2 asin(c/2R) at the shaft. The error is [units.ErrDomain] for a chord below 0
 // or longer than twice the radius.
+//
+// Source: plane geometry, the chord of a circle.
 func (p Plate) AngleOfChord(chord units.Length) (units.Angle, error) {
 	if !(chord >= 0) {
 		return 0, fmt.Errorf("chord %v: want 0 mm or more: %w", chord, units.ErrDomain)
@@ -98,6 +102,8 @@ func (p Plate) AngleOfChord(chord units.Length) (units.Angle, error) {
 //	Δθ = (l − d)/R × crank turns per shaft turn   (radians)
 //
 // The error is [units.ErrDomain] for a slot shorter than the bolt is thick.
+//
+// Source: plane geometry, angle = arc/radius.
 func (p Plate) Range(slot, bolt units.Length) (units.Angle, error) {
 	travel, err := boltTravel(slot, bolt)
 	return p.angle(travel), err

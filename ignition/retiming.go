@@ -29,6 +29,9 @@ type Retiming struct {
 // The two readings are taken as independent; that leaves out only what the rim
 // itself shares. The error is [units.ErrDomain] for a timing that is not within
 // half a turn of top dead centre.
+//
+// Source: the ratio of the drive; uncertainties of a difference by JCGM 100:2008,
+// 5.1.2.
 func NewRetiming(drive Drive, present, wanted units.Reading[units.Angle]) (Retiming, error) {
 	for _, a := range [...]units.Angle{present.Value, wanted.Value} {
 		if !(math.Abs(float64(a)) <= float64(units.Turn/2)) {

@@ -38,6 +38,8 @@ type Pair struct {
 // LateBy returns how far the middle of such a pair lies from top dead centre
 // with the given slack along the bore: slack over twice the slope, in the way of
 // turning.
+//
+// Source: derived here, see [LateBy].
 func (p Pair) LateBy(slack units.Length) units.Length {
 	return units.Length(p.Turned.sign() * float64(slack) / (2 * p.PerRim))
 }
@@ -69,6 +71,10 @@ func (p Pair) LateBy(slack units.Length) units.Length {
 // than stated the uncertainty is made larger in that measure.
 //
 // The errors are those of [FindTDC], and [ErrTooFew] where no two places match.
+//
+// Source: derived here; halving equal heights is common practice, no source. The
+// shift by slack is that of [LateBy], the uncertainties are by JCGM 100:2008,
+// 5.1.2.
 func Bisect(setup Setup, series ...Series) (Bisection, error) {
 	d, err := newPairSet(setup, series)
 	if err != nil {

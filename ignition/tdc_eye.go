@@ -31,6 +31,9 @@ type EyeFinding struct {
 //
 // The errors are [units.ErrDomain] for a setup or figures without meaning and
 // [ErrTooFew] for fewer than two tries.
+//
+// Source: derived here from the two-term drop near the top, x = r(1 + λ) θ²/2
+// (geometry.TwoTerm).
 func ByEye(setup Setup, tries ...units.Length) (EyeFinding, error) {
 	if err := setup.check(false); err != nil {
 		return EyeFinding{}, err

@@ -99,6 +99,10 @@ type OffsetSide struct {
 // The errors are [units.ErrDomain] for a setup or series without meaning, and
 // [ErrTooFew], [ErrOneSide], [ErrFlatTop], [ErrSameHeight] and [ErrUnsettled]
 // for readings that cannot tell; the text says what to read instead.
+//
+// Source: least squares with effective variance, J. Orear, American Journal of
+// Physics 50 (1982), 912-916 (from memory); the curve is geometry.Crank.Drop, the
+// slack derived here.
 func FindTDC(setup Setup, series ...Series) (TDC, error) {
 	d, err := newDialSet(setup, series)
 	if err != nil {

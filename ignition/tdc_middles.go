@@ -10,6 +10,8 @@ import (
 // study fits position and slack to the middles kept:
 //
 //	middle = position ± slack/(2 dx/ds)     + forward, − backward
+//
+// Source: weighted least squares; the slack as in [LateBy].
 func (b *bisecting) study(keep []bool) (study, error) {
 	var a [2][2]float64 // normal equations
 	var rhs [2]float64

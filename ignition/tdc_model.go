@@ -27,6 +27,8 @@ type dialPoint struct {
 //	y = z + d/cos β
 //
 // for the piston d down, z being the middle of the two positions at the top.
+//
+// Source: derived here; the lean as in geometry.PlugHole.
 type dialModel struct {
 	tdc    float64 // rim figure at top dead centre
 	slack  float64 // δ
@@ -73,6 +75,8 @@ func (m dialModel) at(rim, turned float64) placed {
 // eighth of the slack and less than a dial shows, and the whole fades out where
 // the slack itself is less than a dial shows, so that a fit finds no edges to
 // stick at.
+//
+// Source: derived here from a piston carried along between two limits.
 func (m dialModel) resting(x, slack float64) (low, byDrop, bySlack float64) {
 	here, byX, byS := m.corner(x, slack)
 	top, _, topByS := m.corner(0, slack) // next to nothing; taken off so that there is no step at the top

@@ -35,6 +35,8 @@ type Plan struct {
 //
 // The error is [units.ErrDomain] for a setup without meaning, fewer than one
 // pair, or a drop that is not more than 0 and less than the stroke.
+//
+// Source: derived here by JCGM 100:2008, 5.1.2, from the mean of two places.
 func PlanAt(setup Setup, drop units.Length, pairs int) (Plan, error) {
 	if err := setup.check(false); err != nil {
 		return Plan{}, err
@@ -128,6 +130,9 @@ func (s Setup) plan(c geometry.Crank, theta units.Angle, pairs int) (Plan, error
 //
 // The error is [units.ErrDomain] for slack below 0 or a drop that is not more
 // than 0 and less than the stroke.
+//
+// Source: derived here: the two heights meet at x ∓ slack/2, first order in the
+// slack.
 func LateBy(c geometry.Crank, drop, slack units.Length) (units.Angle, error) {
 	if !(slack >= 0) || math.IsInf(float64(slack), 0) {
 		return 0, fmt.Errorf("slack %v: want 0 mm or more: %w", slack, units.ErrDomain)

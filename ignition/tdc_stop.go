@@ -47,6 +47,9 @@ type StopFinding struct {
 // The errors are [units.ErrDomain] for a setup or figures without meaning,
 // [ErrTooFew] for no try, or one with nothing stated of its uncertainty, and
 // [ErrUnsettled] where the touches do not embrace the top.
+//
+// Source: the positive stop is common practice, no source; the mean and its
+// uncertainty are JCGM 100:2008, 4.2.
 func Stop(setup Setup, tries ...StopPair) (StopFinding, error) {
 	if err := setup.checkRim(); err != nil {
 		return StopFinding{}, err

@@ -34,6 +34,8 @@ func NewToothed(drive Drive, places int) (Toothed, error) { return NewVernier(dr
 // give steps of 360°/380 at the shaft, for a tooth forward on one side and a
 // tooth back on the other. The error is [units.ErrDomain] for fewer than 1
 // place in a row or more than 1000.
+//
+// Source: counting, the least common multiple of the two rows.
 func NewVernier(drive Drive, first, other int) (Toothed, error) {
 	for _, n := range [...]int{first, other} {
 		if n < 1 || n > mostTeeth {
@@ -133,6 +135,9 @@ func (w Toothed) Timings(present, least, most units.Angle) ([]Step, error) {
 // looks for the teeth with the least of them on either row:
 //
 //	a/first + b/other = n/places
+//
+// Source: counting; the two rows of a vernier coupling are common practice, no
+// source.
 func (w Toothed) step(n int) Step {
 	s := Step{Shift: units.Angle(n) * w.Step(), Teeth: n}
 	if w.other == 1 {
