@@ -43,8 +43,8 @@ func (s *single) add(flags *flag.FlagSet) {
 	flags.Func("root", "`diameter` at the root: core of a bolt, outside of a cast of a hole", readingOf(&s.Root))
 	flags.Func("angle", "`angle` between the flanks, as \"55° ± 2°\"", readingOf(&s.Angle))
 	flags.StringVar(&s.Taper, "taper", "", "what a straight edge along the crests `shows`: none, seen or not looked")
-	flags.TextVar(&s.Wear, "wear", 0*units.Millimetre, "the `most` that the crests may have lost, on the diameter")
-	flags.TextVar(&s.Engaged, "engaged", 0*units.Millimetre, "`length` over which bolt and hole meet (default: one diameter)")
+	flags.Func("wear", "the `most` that the crests may have lost, on the diameter", func(text string) error { return s.Wear.UnmarshalText([]byte(text)) })
+	flags.Func("engaged", "`length` over which bolt and hole meet (default one diameter)", func(text string) error { return s.Engaged.UnmarshalText([]byte(text)) })
 	flags.StringVar(&s.Origin, "origin", "", "`where` it was made: British, American or continental")
 	flags.Func("years", "`years` between which it was made, as 1920-1935", s.setYears)
 }
