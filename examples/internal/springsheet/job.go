@@ -6,7 +6,6 @@ type (
 	length = units.Reading[units.Length]
 	angle  = units.Reading[units.Angle]
 	force  = units.Reading[units.Force]
-	torque = units.Reading[units.Torque]
 )
 
 // A Job is the room for return springs, what is asked of them, and what is on

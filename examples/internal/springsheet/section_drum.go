@@ -263,7 +263,7 @@ func (w *writer) drumAsk(h *Drummed) {
 		}
 	}
 	if d.Lies == Slack {
-		w.ask("Do the strips lie slack against the drum when run down? The sums take it so. A straight strip has up to twice the torque and breaks sooner: lay it on the bench and look.")
+		w.ask("Do the strips lie slack against the drum when run down? The sums take it so. A straight one may have twice the torque or more, and is stressed as much more: lay it on the bench and look.")
 	}
 	w.ask("Is the thickness measured, or the seller's word? Take a micrometer to three places before it is wound: 2 per cent on the thickness is 6 per cent on the torque.")
 }
