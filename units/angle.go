@@ -13,7 +13,8 @@ import (
 //	full := 38*units.Degree + 30*units.ArcMinute
 type Angle float64
 
-// Units of angle.
+// Units of angle. Those of the circle are parts of 2π rad: SI Brochure, 9th ed.,
+// Table 8 (°, ′, ″).
 const (
 	Radian    Angle = 1                           // SI
 	Degree    Angle = 0.017453292519943295769     // π/180

@@ -11,7 +11,8 @@ import (
 // An AngularSpeed is an angle per time, in radians per second underneath.
 type AngularSpeed float64
 
-// Units of angular speed.
+// Units of angular speed: those of angle (SI Brochure, 9th ed., Table 8) over 1 s
+// or 60 s.
 const (
 	RadianPerSecond     AngularSpeed = 1
 	RevolutionPerMinute AngularSpeed = 0.10471975511965977462  // π/30
@@ -31,8 +32,16 @@ func (w AngularSpeed) RevolutionsPerSecond() float64 { return float64(w / Revolu
 // DegreesPerSecond returns w in degrees per second.
 func (w AngularSpeed) DegreesPerSecond() float64 { return float64(w / DegreePerSecond) }
 
-// Time returns how long the shaft takes to turn through a. Zero speed has no
-// answer and gives the largest Duration; so does a time too long to hold.
+// Time returns how long the shaft takes to turn through a, to the nearest
+// nanosecond:
+//
+//	t = a / ω
+//
+// A shaft that stands has no answer: ask for w > 0 first. At speed 0 Time
+// returns the largest Duration there is, 292 years, and so it does for a time
+// too long to hold; for one too long on the negative side it returns the least.
+//
+// Source: the definition of angular speed.
 func (w AngularSpeed) Time(a Angle) time.Duration {
 	ns := float64(a) / float64(w) * float64(time.Second)
 	switch {
@@ -44,7 +53,9 @@ func (w AngularSpeed) Time(a Angle) time.Duration {
 	return time.Duration(math.Round(ns))
 }
 
-// Angle returns the angle the shaft turns through in time t.
+// Angle returns the angle the shaft turns through in time t, ω t.
+//
+// Source: the definition of angular speed.
 func (w AngularSpeed) Angle(t time.Duration) Angle {
 	return Angle(float64(w) * t.Seconds())
 }

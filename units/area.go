@@ -14,7 +14,7 @@ const (
 	SquareMetre      Area = 1
 	SquareCentimetre Area = 1e-4
 	SquareMillimetre Area = 1e-6
-	SquareInch       Area = 0.00064516 // 0.0254² m²
+	SquareInch       Area = 0.00064516 // 0.0254² m²; NIST SP 811:2008, Appendix B
 )
 
 // SquareMetres returns a in square metres.

@@ -95,7 +95,8 @@
 // The law puts a straight line in place of the function. Where the function
 // turns, the line is flat: a dial at top dead centre does not move for a small
 // movement of the crank, and the law says that the drop is known exactly.
-// Propagate sees that and takes the terms of second order,
+// Propagate sees that and takes the terms of second order (the note to 5.1.2 of
+// [1]),
 //
 //	u² + Σᵢ Σⱼ (½ fᵢⱼ² + fᵢ fᵢⱼⱼ) uᵢ² uⱼ²,   estimate + ½ Σᵢ fᵢᵢ uᵢ²
 //

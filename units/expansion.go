@@ -14,7 +14,7 @@ type Expansion float64
 const (
 	PerKelvin                        Expansion = 1
 	MicrometrePerMetreKelvin         Expansion = 1e-6
-	PerFahrenheitDegree              Expansion = 1.8 // 9/5 per kelvin
+	PerFahrenheitDegree              Expansion = 1.8 // 9/5 per kelvin; NIST SP 811:2008, Appendix B (°F)
 	MicroinchPerInchFahrenheitDegree Expansion = 1.8e-6
 )
 

@@ -10,7 +10,7 @@ import (
 // per second underneath.
 type Flow float64
 
-// Units of flow.
+// Units of flow: those of volume over 1 s or 60 s.
 const (
 	CubicMetrePerSecond      Flow = 1
 	CubicCentimetrePerSecond Flow = 1e-6

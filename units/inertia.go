@@ -15,7 +15,7 @@ const (
 	KilogramSquareMetre      MomentOfInertia = 1
 	KilogramSquareMillimetre MomentOfInertia = 1e-6
 	GramSquareCentimetre     MomentOfInertia = 1e-7
-	PoundSquareInch          MomentOfInertia = 0.0002926396534292 // 0.45359237 kg × (0.0254 m)²
+	PoundSquareInch          MomentOfInertia = 0.0002926396534292 // 0.45359237 kg × (0.0254 m)²; international yard and pound agreement, 1959
 )
 
 // KilogramSquareMetres returns i in kilogram square metres.

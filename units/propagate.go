@@ -202,6 +202,8 @@ func (r Result[Q]) Largest() Contribution[Q] {
 // contributions, or one that is normal. Where one rectangular contribution is
 // most of the budget, or Method is not FirstOrder, the interval of MonteCarlo
 // is the better answer.
+//
+// Source: JCGM 100:2008, 6.2.1 and 6.3.3.
 func (r Result[Q]) Expanded(p float64) (expanded Q, k float64, err error) {
 	return r.Reading().Expanded(p)
 }

@@ -9,7 +9,7 @@ import (
 // A Speed is a distance per time, in metres per second underneath.
 type Speed float64
 
-// Units of speed.
+// Units of speed: a length over 1 s, 60 s or 3600 s (SI Brochure, 9th ed., Table 8).
 const (
 	MetrePerSecond   Speed = 1
 	FootPerMinute    Speed = 0.00508 // NIST SP 811:2008, Appendix B

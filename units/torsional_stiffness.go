@@ -10,7 +10,8 @@ import (
 // wound, in newton metres per radian underneath.
 type TorsionalStiffness float64
 
-// Units of torsional stiffness.
+// Units of torsional stiffness: those of Torque over those of Angle, with their
+// sources.
 const (
 	NewtonMetrePerRadian      TorsionalStiffness = 1
 	NewtonMillimetrePerRadian TorsionalStiffness = 1e-3

@@ -53,6 +53,7 @@ func (m *model) variance(s *series) variance {
 }
 
 // firstOrder is u² = Σ Σ gᵢ rᵢⱼ gⱼ, and row i of it is the part of input i.
+// JCGM 100:2008, 5.2.2.
 func (m *model) firstOrder(g []float64) variance {
 	v := variance{method: FirstOrder, parts: make([]float64, len(g))}
 	for i := range g {
@@ -65,7 +66,7 @@ func (m *model) firstOrder(g []float64) variance {
 	return v
 }
 
-// secondOrder adds the note to 5.1.2. With R the correlation matrix and H the
+// secondOrder adds the note to JCGM 100:2008, 5.1.2. With R the correlation matrix and H the
 // second derivatives, ½ Σ Σ hᵢⱼ² is ½ tr(H R H R) and the shift ½ tr(H R);
 // that is the form the note takes where inputs are correlated and normal.
 func (m *model) secondOrder(s *series, first variance) variance {

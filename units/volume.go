@@ -14,8 +14,8 @@ type Volume float64
 // Units of volume.
 const (
 	CubicMetre         Volume = 1
-	Litre              Volume = 1e-3 // since 1964
-	Millilitre         Volume = 1e-6 // since 1964
+	Litre              Volume = 1e-3 // since 1964; SI Brochure, 9th ed., Table 8
+	Millilitre         Volume = 1e-6 // since 1964; a thousandth of the litre
 	CubicCentimetre    Volume = 1e-6
 	CubicMillimetre    Volume = 1e-9
 	CubicInch          Volume = 16.387064e-6     // NIST SP 811:2008, Appendix B
