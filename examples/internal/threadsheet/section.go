@@ -74,7 +74,7 @@ func (c *Checked) nearestText(second threads.Thread) string {
 	if !ok {
 		return text + "."
 	}
-	return text + ". " + partingText(p, tool(p.By))
+	return text + ". " + partingText(p, tool(p.By, c.Readings.Part))
 }
 
 func (c *Checked) title() string {
@@ -198,7 +198,7 @@ func (c *Checked) improve() string {
 	if !ok {
 		return ""
 	}
-	return p.By.String() + ", with " + tool(p.By)
+	return p.By.String() + ", with " + tool(p.By, c.Readings.Part)
 }
 
 // Picture draws the two likeliest over one another.

@@ -77,19 +77,28 @@ func (c *Checked) shortName() string {
 	return strings.Join(each, " or ") + c.handText()
 }
 
-// tool says what a measurement is taken with.
-func tool(by threads.Measurement) string {
-	switch by {
-	case threads.ByPitch:
+// tool says what a measurement is taken with, on a bolt or in a hole.
+func tool(by threads.Measurement, part threads.Part) string {
+	inside := part == threads.Nut
+	switch {
+	case by == threads.ByPitch && inside:
+		return "a vernier on a wax or a cast of the thread"
+	case by == threads.ByPitch:
 		return "a vernier, or a rule beside a long row of threads"
-	case threads.ByCrest:
+	case by == threads.ByCrest && inside:
+		return "a small hole gauge, or an inside calliper, and a micrometer"
+	case by == threads.ByCrest:
 		return "a micrometer"
-	case threads.ByTaper:
+	case by == threads.ByTaper:
 		return "a straight edge"
-	case threads.ByEffective:
+	case by == threads.ByEffective:
 		return "a micrometer over three wires"
-	case threads.ByRoot:
-		return "pointed anvils, or a cast of the thread"
+	case by == threads.ByRoot && inside:
+		return "a cast of the thread"
+	case by == threads.ByRoot:
+		return "pointed anvils"
+	case inside:
+		return "a cast of the thread, a leaf of each angle against it, or its shadow enlarged and a protractor"
 	}
 	return "a leaf of each angle against the light, where there is one, or the shadow of the thread enlarged and a protractor"
 }
@@ -122,7 +131,7 @@ func (c *Checked) settle() []string {
 			all = append(all, fmt.Sprintf("Nothing that can be measured parts %v from %v.", list[i].Thread(), list[i+1].Thread()))
 			continue
 		}
-		with := tool(p.By)
+		with := tool(p.By, c.Readings.Part)
 		if p.By == threads.ByAngle && c.leafOf(p.FirstAngle) && c.leafOf(p.SecondAngle) {
 			with = "the shadow of the thread enlarged and a protractor, since leaves of both seem to fit"
 		}
