@@ -61,8 +61,28 @@ func searchSlips(n int, gross []int, fit func(keep []bool) (study, error)) (sear
 	if err != nil {
 		return search{}, err
 	}
-	slips := len(order)
 	most = min(most, st.dof+len(order)-slipDoF)
+	slips := takeOut(order, trial, most, st, fit)
+	for _, i := range slips {
+		keep[i] = false
+	}
+	if st, err = fit(keep); err != nil {
+		return search{}, err
+	}
+	if len(slips) > 0 {
+		if st, err = putBack(keep, slips, st, fit); err != nil {
+			return search{}, err
+		}
+	}
+	_, _, more := st.worst(keep)
+	return search{keep, more && most > 0}, nil
+}
+
+// takeOut takes the worst reading out of the trial, and the worst of the rest, up
+// to most of them, and returns all up to the last that stood out. Those in order
+// are out already.
+func takeOut(order []int, trial []bool, most int, st study, fit func([]bool) (study, error)) (slips []int) {
+	n := len(order)
 	for len(order) < most {
 		worst, off, out := st.worst(trial)
 		if off < slipDoubt {
@@ -71,25 +91,14 @@ func searchSlips(n int, gross []int, fit func(keep []bool) (study, error)) (sear
 		order = append(order, worst)
 		trial[worst] = false
 		if out {
-			slips = len(order)
+			n = len(order)
 		}
+		var err error
 		if st, err = fit(trial); err != nil {
 			break
 		}
 	}
-	for _, i := range order[:slips] {
-		keep[i] = false
-	}
-	if st, err = fit(keep); err != nil {
-		return search{}, err
-	}
-	if slips > 0 {
-		if st, err = putBack(keep, order[:slips], st, fit); err != nil {
-			return search{}, err
-		}
-	}
-	_, _, more := st.worst(keep)
-	return search{keep, more && most > 0}, nil
+	return order[:n]
 }
 
 // putBack keeps the readings that do not stand out from the fit without them.

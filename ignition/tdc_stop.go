@@ -127,11 +127,26 @@ func (f *StopFinding) settle(s Setup, halves []float64) error {
 			kept, keptHalves = append(kept, float64(m)), append(keptHalves, halves[i])
 		}
 	}
-	n, mean := float64(len(kept)), stat.Mean(kept, nil)
-	f.Position.Value = s.onRule(units.Length(mean), f.figures...)
+	mean := stat.Mean(kept, nil)
 	f.Half = units.Length(stat.Mean(keptHalves, nil))
+	f.position(s, mean, kept, keptHalves)
+	for i, m := range f.Middles {
+		if !found.keep[i] {
+			f.leaveOut(s, i, m, m-units.Length(mean))
+		}
+	}
+	if s.OffsetUnknown {
+		f.Notes = append(f.Notes, "the offset of the cylinder is not allowed for")
+	}
+	return nil
+}
+
+// position sets the position to the mean of the middles kept, and says how sure it
+// is.
+func (f *StopFinding) position(s Setup, mean float64, kept, halves []float64) {
+	n := float64(len(kept))
 	stated := float64(s.SettingStd) / math.Sqrt(2*n)
-	f.Position.Std = units.Length(stated)
+	f.Position = units.WithStd(s.onRule(units.Length(mean), f.figures...), units.Length(stated))
 	if len(kept) > 1 {
 		f.Spread = units.Length(stat.StdDev(kept, nil))
 		if seen := float64(f.Spread) / math.Sqrt(n); seen > stated {
@@ -142,21 +157,12 @@ func (f *StopFinding) settle(s Setup, halves []float64) error {
 	for i := range shares {
 		shares[i] = 1 / n
 	}
-	offset := s.offsetStd(keptHalves, shares)
+	offset := s.offsetStd(halves, shares)
 	f.terms = []budgetTerm{
 		{settingName, units.Length(0), f.Position.Std * units.Length(math.Sqrt(2*n)), float64(f.Position.Std)},
 		s.offsetTerm(offset),
 	}
 	f.Position = f.Position.With(units.Length(offset))
-	for i, m := range f.Middles {
-		if !found.keep[i] {
-			f.leaveOut(s, i, m, m-units.Length(mean))
-		}
-	}
-	if s.OffsetUnknown {
-		f.Notes = append(f.Notes, "the offset of the cylinder is not allowed for")
-	}
-	return nil
 }
 
 // study holds the middles against their mean, each uncertain by std.
