@@ -84,8 +84,12 @@ func (p Parting) String() string {
 		return fmt.Sprintf("flank angle: %.1f for %v, %.1f for %v, to %.1f%s",
 			p.FirstAngle, p.first, p.SecondAngle, p.second, p.StdAngle, tail)
 	case ByPitch:
-		return fmt.Sprintf("length over %d threads: %.2f for %v, %.2f for %v, to %.2f%s",
-			p.Threads, p.First, p.first, p.Second, p.second, p.Std, tail)
+		over := fmt.Sprintf("%d threads", p.Threads)
+		if p.Threads == 1 {
+			over = "one thread"
+		}
+		return fmt.Sprintf("length over %s: %.2f for %v, %.2f for %v, to %.2f%s",
+			over, p.First, p.first, p.Second, p.second, p.Std, tail)
 	}
 	return fmt.Sprintf("%v: %.2f for %v, %.2f for %v, to %.3f%s", p.By, p.First, p.first, p.Second, p.second, p.Std, tail)
 }

@@ -34,6 +34,7 @@ type jsonSection struct {
 	Title    string       `json:"title"`
 	Answer   []string     `json:"answer"`
 	Figures  []jsonFigure `json:"figures"`
+	Tables   []jsonTable  `json:"tables,omitempty"`
 	Working  []jsonStep   `json:"working,omitempty"`
 	Improve  string       `json:"improve,omitempty"`
 	Scribe   []string     `json:"scribe,omitempty"`
@@ -49,6 +50,11 @@ type jsonFigure struct {
 	Std   *float64 `json:"standard_uncertainty,omitempty"`
 	DoF   *float64 `json:"degrees_of_freedom,omitempty"`
 	Note  string   `json:"note,omitempty"`
+}
+
+type jsonTable struct {
+	Title string     `json:"title"`
+	Rows  [][]string `json:"rows"` // the first is the heading
 }
 
 type jsonStep struct {
@@ -69,6 +75,9 @@ func (s *Sheet) WriteJSON(w io.Writer) error {
 			Improve: sec.Improve, Scribe: sec.Scribe, Ask: sec.Questions, Cautions: sec.Cautions}
 		for _, f := range sec.Figures {
 			j.Figures = append(j.Figures, f.json())
+		}
+		for _, t := range sec.Tables {
+			j.Tables = append(j.Tables, jsonTable(t))
 		}
 		for _, st := range sec.Working {
 			j.Working = append(j.Working, jsonStep(st))
