@@ -65,8 +65,8 @@ func (k *kind) decimal(v float64, same func(s *scale, x float64) bool) (text str
 }
 
 // digitsIn counts the figures of a decimal, noughts in front too, and how many
-// are left without noughts at the end of a whole number, three at most: 3000 psi
-// is as short as 3 ksi.
+// are left without noughts at the end of a whole number, three at most: 5000 psi
+// is as short as 5 ksi.
 func digitsIn(num string) (all, left int) {
 	all = len(num) - strings.Count(num, ".")
 	if strings.ContainsAny(num, ".e") {
