@@ -125,6 +125,11 @@
 // Each way says what its uncertainty is made of ([TDC.Budget]), and with that
 // which reading to take better first.
 //
+// A rim that runs out swings its marks to and fro under the pointer. With e half
+// of what a dial on it shows in a turn, a position found from ±θ is out by up to
+// e(1 − cos θ) and an arc a between two figures by up to 2e sin(a/2); both are in
+// the uncertainties where the run-out is stated ([Setup], [MeasuredScale]).
+//
 // [Combine] weighs the results of several ways against each other, shows where
 // they disagree, and says which was worth the trouble.
 //

@@ -165,11 +165,11 @@ func (g GapEffect) line(s Scale, figures, errs []units.Length) gapLine {
 // of each rim figure and of each setting of the gap.
 func propagate[Q units.Quantity](g GapEffect, f func(gapLine) Q, more ...units.Input) (units.Result[Q], error) {
 	n := len(g.trials)
-	figures, errs := make([]units.Length, n), make([]units.Length, n)
-	var girth, tdc units.Length
+	figures, errs, out := make([]units.Length, n), make([]units.Length, n), make([]units.Length, n)
+	var girth, tdc, swing units.Length
 	var fail error
 	inputs := append([]units.Input{units.Use(units.FirstOrder), units.StopOn(&fail),
-		units.VaryReading(girthName, &girth, g.scale.Girth), units.VaryReading(tdcName, &tdc, g.scale.TDC)}, more...)
+		units.VaryReading(girthName, &girth, g.scale.Girth), units.VaryReading(tdcName, &tdc, g.scale.TDC)}, append(g.scale.runOut(&swing), more...)...)
 	for i, t := range g.trials {
 		inputs = append(inputs,
 			units.VaryReading(fmt.Sprintf("rim figure at gap %d, %.2f mm", i+1, t.Gap.Millimetres()), &figures[i], t.Figure),
@@ -178,7 +178,10 @@ func propagate[Q units.Quantity](g GapEffect, f func(gapLine) Q, more ...units.I
 	return units.Propagate(func() Q {
 		var s Scale
 		s, fail = scaleOf(girth, tdc, g.scale.Figures)
-		return f(g.line(s, figures, errs))
+		for i, figure := range figures {
+			out[i] = s.swung(figure, swing)
+		}
+		return f(g.line(s, out, errs))
 	}, inputs...)
 }
 

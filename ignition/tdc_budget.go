@@ -45,7 +45,7 @@ func budget(terms []budgetTerm) []units.Contribution[units.Length] {
 
 // Budget returns what the uncertainty of the position is made of: the dial
 // readings, the setting of the rim for them, and each size of the engine that
-// was stated with an uncertainty, in shares of the variance that add up to 1. The
+// was stated with an uncertainty, with the run-out of the rim, in shares of the variance that add up to 1. The
 // largest share is what to read better first.
 //
 // The position is linear in the readings near the solution: it moves by
@@ -87,6 +87,9 @@ func (p *problem) terms(s solution, scale float64) []budgetTerm {
 		{dialName, units.Length(0), units.Length(scale * p.setup.dialStd()), math.Sqrt(dial)},
 		{settingName, units.Length(0), units.Length(scale) * p.setup.SettingStd, math.Sqrt(rim)},
 	}
+	if p.setup.RunOut > 0 {
+		list = append(list, p.setup.runOutBy(p.runOutShare(s, gain)))
+	}
 	row := len(p.points)
 	for _, u := range p.unknowns {
 		switch {
@@ -104,6 +107,16 @@ func (p *problem) terms(s solution, scale float64) []budgetTerm {
 	return list
 }
 
+// runOut is what the run-out of the rim makes of the position.
+func (f TDC) runOut() float64 {
+	for _, t := range f.terms {
+		if t.name == runOutName {
+			return t.u
+		}
+	}
+	return 0
+}
+
 // mixTerms is the budget of two fits by their weights, their positions apart.
 func mixTerms(a, b []budgetTerm, weight, apart float64) []budgetTerm {
 	list := slices.Clone(a)
@@ -119,8 +132,8 @@ func mixTerms(a, b []budgetTerm, weight, apart float64) []budgetTerm {
 
 // Budget returns what the uncertainty of the position is made of: the dial
 // readings and the setting of the rim, each reading counted once however many
-// pairs it serves in, the slack where it was not found from the readings, and
-// the offset, in shares of the variance that add up to 1. The largest share is
+// pairs it serves in, the slack where it was not found from the readings, the
+// offset, and the run-out of the rim, in shares of the variance that add up to 1. The largest share is
 // what to read better first; a large share of the slack says: turn the other way
 // too.
 //
@@ -129,7 +142,7 @@ func (b Bisection) Budget() []units.Contribution[units.Length] { return budget(b
 
 // Budget returns what the uncertainty of the position is made of, in shares of
 // the variance that add up to 1: the setting of the rim, as stated or as the
-// tries scatter, and the offset of the cylinder.
+// tries scatter, the offset of the cylinder, and the run-out of the rim.
 //
 // Source: JCGM 100:2008, 5.1.2.
 func (f StopFinding) Budget() []units.Contribution[units.Length] { return budget(f.terms) }

@@ -127,6 +127,7 @@ func (d *dialSet) find(setup Setup) (TDC, error) {
 	}
 	p.fill(&f, s)
 	f.terms = p.terms(s, max(1, f.Scatter))
+	f.Position = f.Position.With(units.Length(f.runOut()))
 	f.Position.Value = setup.onRule(f.Position.Value, d.figures...)
 	if most := setup.Rim.Arc(5 * units.Degree); !(f.Position.Std < most) {
 		return TDC{}, unsettled(fmt.Errorf("top dead centre would be uncertain by %.1f", f.Position.Std))

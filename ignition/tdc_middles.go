@@ -164,7 +164,9 @@ func (b *bisecting) result(found search) (Bisection, error) {
 		Value: b.setup.onRule(units.Length(b.setup.Figures.sign()*b.fitted[0]), b.figures...),
 		Std:   units.Length(scale * math.Sqrt(b.cov[0][0])), DoF: dof,
 	}.With(units.Length(math.Hypot(b.slack, offset)))
-	r.terms = b.terms(scale, offset)
+	runOut := b.setup.runOutTerm(b.half, b.share)
+	r.Position = r.Position.With(units.Length(runOut.u))
+	r.terms = append(b.terms(scale, offset), runOut)
 	switch {
 	case b.bothWays(found.keep):
 		r.Slack = units.Reading[units.Length]{Value: units.Length(b.fitted[1]), Std: units.Length(scale * math.Sqrt(b.cov[1][1])), DoF: dof}

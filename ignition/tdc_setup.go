@@ -85,6 +85,7 @@ type Setup struct {
 	RimStd     units.Length // standard uncertainty of its diameter
 	Figures    Figures      // what the rim figures do at the pointer, turning forward
 	SettingStd units.Length // standard uncertainty of bringing a figure to the pointer and of reading it
+	RunOut     units.Length // of the rim, as a dial on it shows from end to end in one turn; 0 if not taken
 
 	Dial    DialFigures                // what the dial figure does as the piston goes down
 	DialStd units.Length               // standard uncertainty of a dial reading
@@ -205,7 +206,7 @@ func (s Setup) checkRim() error {
 	for _, x := range []struct {
 		name  string
 		value units.Length
-	}{{"uncertainty of the rim's diameter", s.RimStd}, {"uncertainty of setting the rim", s.SettingStd}} {
+	}{{"uncertainty of the rim's diameter", s.RimStd}, {"uncertainty of setting the rim", s.SettingStd}, {"run-out of the rim", s.RunOut}} {
 		if !(x.value >= 0) || math.IsInf(float64(x.value), 0) {
 			return fmt.Errorf("%s %v: want 0 mm or more: %w", x.name, x.value, units.ErrDomain)
 		}

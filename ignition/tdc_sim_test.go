@@ -26,6 +26,24 @@ type simulated struct {
 	reading  units.Length // and of reading the dial, before rounding to 0.01 mm
 	falling  bool         // rim figures fall, turning forward
 	lessDown bool         // dial figures shrink as the piston goes down
+	beside   units.Length // how far the middle of the rim lies beside that of the shaft
+	phase    units.Angle  // and where
+}
+
+// turnedTo is the crank angle with a place of the rim at the pointer, that far
+// along it from the one at top dead centre.
+func (e simulated) turnedTo(along units.Length) (theta units.Angle) {
+	theta = e.rim.AngleOfArc(along)
+	for range 20 {
+		theta = e.rim.AngleOfArc(along - e.swing(theta))
+	}
+	return theta
+}
+
+// swing is how far the eccentric rim is out at a crank angle, against top dead
+// centre.
+func (e simulated) swing(theta units.Angle) units.Length {
+	return e.beside * units.Length(math.Sin(float64(theta+e.phase))-math.Sin(float64(e.phase)))
 }
 
 // series turns the engine one way through the figures and reads the dial. The
@@ -48,7 +66,7 @@ func (e simulated) series(rng *rand.Rand, name string, turned ignition.Turned, f
 	}
 	for _, f := range figures {
 		rim := units.Length(f)*units.Millimetre + units.Length(rng.NormFloat64())*e.setting
-		theta := e.rim.AngleOfArc(units.Length(sign) * (rim - e.tdc))
+		theta := e.turnedTo(units.Length(sign) * (rim - e.tdc))
 		if along := way * float64(theta); along < last {
 			panic("figures that go back")
 		} else if last < 0 && along > 0 {

@@ -160,9 +160,9 @@ func (f *StopFinding) position(s Setup, mean float64, kept, halves []float64) {
 	offset := s.offsetStd(halves, shares)
 	f.terms = []budgetTerm{
 		{settingName, units.Length(0), f.Position.Std * units.Length(math.Sqrt(2*n)), float64(f.Position.Std)},
-		s.offsetTerm(offset),
+		s.offsetTerm(offset), s.runOutTerm(halves, shares),
 	}
-	f.Position = f.Position.With(units.Length(offset))
+	f.Position = f.Position.With(units.Length(math.Hypot(offset, f.terms[2].u)))
 }
 
 // study holds the middles against their mean, each uncertain by std.

@@ -44,7 +44,7 @@ func (e simulated) stop(rng *rand.Rand, tries int) (pairs []ignition.StopPair) {
 			panic(err)
 		}
 		at := func(theta units.Angle) units.Length {
-			return e.tdc + e.rim.Arc(theta) + units.Length(rng.NormFloat64())*e.setting
+			return e.tdc + e.rim.Arc(theta) + e.swing(theta) + units.Length(rng.NormFloat64())*e.setting
 		}
 		pairs = append(pairs, ignition.StopPair{Forward: at(-before), Backward: at(after)})
 	}
