@@ -64,6 +64,32 @@ func TestRunOutIsInThePosition(t *testing.T) {
 	}
 }
 
+// What the run-out makes of a fit is how far the fit to readings without other
+// errors moves, with the rim put on beside the shaft at two phases.
+func TestRunOutMovesTheFit(t *testing.T) {
+	s := demoSetup()
+	s.RunOut = 0.4 * units.Millimetre
+	crank := drawn(rand.New(rand.NewPCG(6, 1927)), ignition.Setup{Stroke: units.Exact(s.Stroke.Value), Rod: units.Exact(s.Rod.Value), Rim: s.Rim}).crank
+	s.Offset = units.Exact(units.Length(0))
+	moved := func(phase units.Angle) (off units.Length, share units.Length) {
+		e := simulated{crank: crank, rim: s.Rim, tdc: 185 * units.Millimetre, slack: 0.1 * units.Millimetre, lean: s.Lean.Value, beside: s.RunOut / 2, phase: phase}
+		f := findTDC(t, s, bothWays(rand.New(rand.NewPCG(7, 1927)), e)...)
+		for _, c := range f.Budget() {
+			if c.Name == "run-out of the rim" {
+				share = c.Contribution
+			}
+		}
+		return f.Position.Value - e.tdc, share
+	}
+	a, share := moved(90 * units.Degree)
+	b, _ := moved(0)
+	if !(math.Abs(inMM(a)) > 0.01) {
+		t.Errorf("moved by %v and %v: the first must matter", a, b)
+	}
+	t.Logf("moved by %.4f and %.4f mm, share %.4f mm", inMM(a), inMM(b), inMM(share))
+	figures.Near(t, "share of the run-out, mm", inMM(share), math.Hypot(inMM(a), inMM(b))/math.Sqrt2, 0.003)
+}
+
 // A single pair at ±θ is uncertain by e(1 − cos θ)/√2.
 func TestRunOutOfAPair(t *testing.T) {
 	const mm = units.Millimetre
