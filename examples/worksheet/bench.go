@@ -23,7 +23,6 @@ type bench struct {
 	round  *ignition.Rim
 	lean   angle
 
-	tdcFigures lengths // rim figures that top dead centre was found from
 	tdc        *length // rim figure of top dead centre, when section 1 has found it
 	card       *timing // what the card says, when section 3 has worked it out
 	cardFigure *length // and its rim figure

@@ -247,22 +247,7 @@ func (b *bench) markCard(s *sheet.Section, t *timing) error {
 
 // figureAt is the rim figure at the pointer at an advance.
 func (b *bench) figureAt(advance angle) (length, error) {
-	tdc, girth, a := b.tdc.Value, b.girth.Value, advance.Value
-	var fail error
-	res, err := units.Propagate(func() units.Length {
-		rim, err := ignition.NewRimOfGirth(girth)
-		if err != nil {
-			fail = err
-			return 0
-		}
-		sc, err := ignition.NewScale(rim, tdc, b.job.Rim.Figures)
-		if err != nil {
-			fail = err
-			return 0
-		}
-		return sc.FigureAtAdvance(a)
-	}, units.VaryReading("top dead centre on the rim", &tdc, *b.tdc), units.VaryReading("girth", &girth, *b.girth),
-		units.VaryReading("advance", &a, advance), units.StopOn(&fail))
+	res, err := b.scale().Figure(advance)
 	return res.Reading(), err
 }
 

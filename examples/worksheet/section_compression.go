@@ -91,8 +91,8 @@ func (b *bench) clearance(s *sheet.Section) (units.Reading[units.Volume], error)
 			sheet.Of("compression.leak", "oil creeping past the rings", leak.Rate, perMinute))
 		s.Add("Oil creeps away while it is run in: a straight line through the fills, carried back to no time at all",
 			"V = V₀ + q t, least squares", fmt.Sprintf("n = %d fills", len(fills)), fmt.Sprintf("V₀ %s, q %s", sheet.Show(brim, sheet.CC), sheet.Show(leak.Rate, perMinute)))
-		if leak.Scatter > 3*std && std > 0 {
-			s.Questions = append(s.Questions, "The fills lie further off a straight line than the burette is good to. Was there a bubble, or a time written down wrong?")
+		if leak.Odd != nil {
+			s.Questions = append(s.Questions, sentenceOf(leak.Odd.String())+" Was there a bubble, or a time written down wrong?")
 		}
 	}
 	m := geometry.BuretteClearance{ToBrim: brim}

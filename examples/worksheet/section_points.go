@@ -25,7 +25,7 @@ type opening struct {
 
 // scale is the rim scale with what its figures are worth.
 func (b *bench) scale() ignition.MeasuredScale {
-	return ignition.MeasuredScale{Girth: *b.girth, TDC: *b.tdc, Figures: b.job.Rim.Figures}
+	return ignition.MeasuredScale{Girth: *b.girth, TDC: *b.tdc, Figures: b.job.Rim.Figures, RunOut: b.job.Rim.RunOut}
 }
 
 // readOpenings works out every set of contact figures.
@@ -51,9 +51,6 @@ func (b *bench) readOpenings() error {
 			return b.file.Errorf(key, "%v", err)
 		}
 		advance, err := b.scale().Advance(found.Forward)
-		if err == nil && b.job.Rim.RunOut > 0 {
-			advance, err = b.scale().Advance(found.Forward.With(b.runOutOver(advance.Value)))
-		}
 		if err != nil {
 			return b.file.Errorf(key, "%v", err)
 		}
@@ -63,13 +60,6 @@ func (b *bench) readOpenings() error {
 		return b.file.Errorf("points", "no figures: give at least one [[points.set]]")
 	}
 	return nil
-}
-
-// runOutOver is what the run-out of the rim does to the way from one figure to
-// another an angle off: up to 2 e sin(a/2), as a standard uncertainty over √2
-// (JCGM 101:2008, 6.4.6, from memory).
-func (b *bench) runOutOver(a units.Angle) units.Length {
-	return b.job.Rim.RunOut * units.Length(math.Abs(math.Sin(float64(a)/2))/math.Sqrt2)
 }
 
 // forwardFigures returns the rim figures of a set, with the distances from the

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 	"strings"
 
@@ -69,11 +68,6 @@ func (b *bench) together(s *sheet.Section, ways []ignition.Way) error {
 	if err != nil {
 		return b.file.Errorf(b.firstOf("dial", "stop", "by_eye"), "%v", err)
 	}
-	if out := b.runOutOfMiddle(); out > 0 {
-		all.Position = all.Position.With(out)
-		s.Add("The rim runs out: the middle of readings on both sides is out by as much as e (1 − cos θ), wherever the rim stands highest", "u = e (1 − cos θ) / √2,  e = half the run-out",
-			fmt.Sprintf("e = %s", sheet.Plain(b.job.Rim.RunOut/2, sheet.Millimetre, 3)), sheet.Plain(out, sheet.Millimetre, 3))
-	}
 	b.tdc = &all.Position
 	at := sheet.Show(all.Position, sheet.Millimetre)
 	position := sheet.Of("tdc.position", "all ways together", all.Position, sheet.Millimetre, sheet.Inch)
@@ -115,27 +109,11 @@ func weights(all ignition.Combined) string {
 	return strings.Join(parts, " + ")
 }
 
-// runOutOfMiddle is what the run-out of the rim does to the middle of readings
-// as far out as the furthest that were taken: the face swings to and fro at the
-// pointer as a sine, so that the middle of readings at −θ and θ is out by up to
-// e (1 − cos θ), as a standard uncertainty over √2 (JCGM 101:2008, 6.4.6, from
-// memory).
-func (b *bench) runOutOfMiddle() units.Length {
-	if b.job.Rim.RunOut == 0 {
-		return 0
-	}
-	least, most := math.Inf(1), math.Inf(-1)
-	for _, l := range b.tdcFigures {
-		least, most = min(least, float64(l)), max(most, float64(l))
-	}
-	theta := b.round.AngleOfArc(units.Length(most-least)) / 2
-	return b.job.Rim.RunOut / 2 * units.Length((1-math.Cos(float64(theta)))/math.Sqrt2)
-}
-
 // setup is what the ways of finding top dead centre need to know.
 func (b *bench) setup() ignition.Setup {
 	set := ignition.Setup{
 		Rim: *b.round, RimStd: b.girth.Std * b.round.Diameter() / b.girth.Value,
+		RunOut:  b.job.Rim.RunOut,
 		Figures: b.job.Rim.Figures, SettingStd: b.job.Rim.SettingGoodTo, Lean: b.lean, Offset: b.offset(),
 	}
 	if b.stroke != nil {
@@ -164,7 +142,6 @@ func (b *bench) byStop(s *sheet.Section) ([]ignition.Way, error) {
 	var pairs []ignition.StopPair
 	for i := range st.Forward {
 		pairs = append(pairs, ignition.StopPair{Forward: st.Forward[i], Backward: st.Backward[i]})
-		b.tdcFigures = append(b.tdcFigures, st.Forward[i], st.Backward[i])
 	}
 	setup := b.setup()
 	setup.SettingStd = b.job.Rim.ReadingGoodTo // the rim is read where it stops, not set to a figure
@@ -179,7 +156,7 @@ func (b *bench) byStop(s *sheet.Section) ([]ignition.Way, error) {
 		s.Questions = append(s.Questions, sentenceOf("stop: "+odd.String()))
 	}
 	b.addNotes(s, found.Notes)
-	s.Improve = "the stop's touches, of which there are " + strconv.Itoa(2*len(pairs)) + ": take more of them, setting the stop anew in between"
+	s.Improve = readings.LargestOf(found.Budget()) + ", in " + strconv.Itoa(len(pairs)) + " tries"
 	return []ignition.Way{{Name: "stop", Position: found.Position, Readings: "stop"}}, nil
 }
 
@@ -287,7 +264,6 @@ func (b *bench) dialSeries() ([]ignition.Series, error) {
 		}
 		for k := range at {
 			series.Readings = append(series.Readings, ignition.DialReading{Rim: at[k], Dial: figure[k]})
-			b.tdcFigures = append(b.tdcFigures, at[k])
 		}
 		all = append(all, series)
 	}

@@ -37,6 +37,7 @@ func TestGrossSlipsAreFoundInEverySet(t *testing.T) {
 		{"contacts", `["174.8 mm", "174.0 mm", "174.0 mm"]`, `["174.8 mm", "174.0 mm", "164.0 mm", "174.2 mm"]`, "try 3, 164.0 mm"},
 		{"stop", `"53.4 mm", "54.1 mm"`, `"63.4 mm", "54.1 mm"`, "Stop: try 4"},
 		{"dial", "200     0.44", "200     0.44", "Series C, rim 110 mm"},
+		{"burette", "110      77.1", "110      77.1\n90       95.0", "fill 5"},
 		{"calliper", `diameter = ["356.2 mm", "14 1/32 in"]`, `diameter = ["356.2 mm", "14 9/32 in"]`, "rim.diameter: the two readings"},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
