@@ -47,9 +47,9 @@ func TestTemplate(t *testing.T) {
 // A page or text that cannot be written is told, with status 1.
 func TestCannotWrite(t *testing.T) {
 	var stderr bytes.Buffer
-	require.Equal(t, 1, run(nil, full{}, &stderr))
+	require.Equal(t, 1, run(nil, nil, full{}, &stderr))
 	require.Contains(t, stderr.String(), "adapter: cannot write: full")
-	require.Equal(t, 1, run([]string{"-template"}, full{}, &stderr))
+	require.Equal(t, 1, run([]string{"-template"}, nil, full{}, &stderr))
 }
 
 type full struct{}

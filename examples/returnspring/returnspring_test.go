@@ -105,9 +105,3 @@ func TestCannotWrite(t *testing.T) {
 type broken struct{}
 
 func (broken) Write([]byte) (int, error) { return 0, errors.New("the paper is out") }
-
-func TestPictureName(t *testing.T) {
-	require.Equal(t, "a.svg", pictureName("a.svg", 0))
-	require.Equal(t, "a-2.svg", pictureName("a.svg", 1))
-	require.Equal(t, "dir.d/a-2", pictureName("dir.d/a", 1))
-}

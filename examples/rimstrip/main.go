@@ -17,6 +17,7 @@ import (
 	"strings"
 	"text/tabwriter"
 
+	"example.com/benchsums/examples/internal/program"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
 )
@@ -145,7 +146,7 @@ func (o *options) write(stdout io.Writer) error {
 	}
 	if o.svg != "" {
 		for i, p := range pages {
-			if err := os.WriteFile(sheetName(o.svg, i), []byte(svgOf(p, o.sheet)), 0o644); err != nil {
+			if err := os.WriteFile(program.Numbered(o.svg, i), []byte(svgOf(p, o.sheet)), 0o644); err != nil {
 				return err
 			}
 		}
@@ -154,18 +155,6 @@ func (o *options) write(stdout io.Writer) error {
 		return o.writeJSON(stdout, len(pages))
 	}
 	return o.writeText(stdout, len(pages))
-}
-
-// sheetName names the file of sheet i: strip.svg, strip-2.svg.
-func sheetName(name string, i int) string {
-	if i == 0 {
-		return name
-	}
-	base, ok := strings.CutSuffix(name, ".svg")
-	if !ok {
-		return fmt.Sprintf("%s-%d", name, i+1)
-	}
-	return fmt.Sprintf("%s-%d.svg", base, i+1)
 }
 
 func (o *options) writeText(w io.Writer, sheets int) error {

@@ -58,12 +58,13 @@ type jsonMating struct {
 	Harms   []string `json:"harms"`
 }
 
-func (a *answer) writeJSON(w io.Writer) error {
+// WriteJSON writes the threads, for programs.
+func (a *answer) WriteJSON(w io.Writer) error {
 	out := struct {
 		Title    string       `json:"title"`
 		Threads  []jsonThread `json:"threads"`
 		Cautions []string     `json:"cautions"`
-	}{Title: a.sheet.Title, Cautions: threadsheet.Cautions()}
+	}{Title: a.Title, Cautions: threadsheet.Cautions()}
 	for _, c := range a.threads {
 		out.Threads = append(out.Threads, jsonOf(c))
 	}

@@ -15,10 +15,12 @@ import (
 type single struct {
 	threadsheet.Measured
 	years []int
+	flags *flag.FlagSet // those of the program
 }
 
 // add adds the flags of one thread.
 func (s *single) add(flags *flag.FlagSet) {
+	s.flags = flags
 	flags.StringVar(&s.Part, "part", "", "`what` was measured: bolt, any thread on the outside, or hole, a nut or a tapped hole")
 	flags.StringVar(&s.Hand, "hand", "", "`way` it runs: right or left (default right)")
 	flags.Func("crest", "`diameter` over the crests: outside of a bolt, bore of a hole, as \"0.2472 in ± 0.0006 in\"", func(text string) error {
@@ -50,9 +52,9 @@ func (s *single) add(flags *flag.FlagSet) {
 }
 
 // given reports whether a flag of one thread was given.
-func (s *single) given(flags *flag.FlagSet) bool {
+func (s *single) given() bool {
 	given := false
-	flags.Visit(func(f *flag.Flag) {
+	s.flags.Visit(func(f *flag.Flag) {
 		switch f.Name {
 		case "in", "json", "html", "svg", "template":
 		default:

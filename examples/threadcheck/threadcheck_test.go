@@ -1,6 +1,7 @@
 package main
 
 import (
+	"flag"
 	"regexp"
 	"strings"
 	"testing"
@@ -46,15 +47,17 @@ func TestTemplate(t *testing.T) {
 
 // One thread by flags is the same thread as by a file.
 func TestFlagsAndFileAgree(t *testing.T) {
-	o, err := parse([]string{"-part", "bolt", "-crest", "0.2472 in (u 0.0003 in)", "-pitches", "10", "-length", "9.78 mm (u 0.05 mm)"}, nil)
+	var readings single
+	flags := flag.NewFlagSet("threadcheck", flag.ContinueOnError)
+	readings.add(flags)
+	if err := flags.Parse([]string{"-part", "bolt", "-crest", "0.2472 in (u 0.0003 in)", "-pitches", "10", "-length", "9.78 mm (u 0.05 mm)"}); err != nil {
+		t.Fatal(err)
+	}
+	one, err := readings.answer()
 	if err != nil {
 		t.Fatal(err)
 	}
-	one, err := o.answer()
-	if err != nil {
-		t.Fatal(err)
-	}
-	all, err := (&options{}).answer()
+	all, err := workOut("marrowdale.toml", marrowdale)
 	if err != nil {
 		t.Fatal(err)
 	}
