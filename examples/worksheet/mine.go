@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -88,20 +89,57 @@ func compare(f sheet.Figure, v, last float64) verdict {
 	return differs
 }
 
-// lastPlace is the size of one in the last digit of the number as it is
-// written, in the figure's unit.
+// lastPlace is the size of one in the last digit of the text as it is written,
+// in the figure's unit: the last decimal, or one in the lower number of a
+// fraction, of the last number of the text, in the unit that stands behind it.
 func lastPlace(text string, f sheet.Figure, v float64) float64 {
-	text = strings.TrimSpace(text)
-	end := 0
-	for end < len(text) && strings.ContainsRune("0123456789.+-", rune(text[end])) {
-		end++
+	numbers := numberText.FindAllStringIndex(text, -1)
+	if len(numbers) == 0 {
+		return math.Abs(v) * 1e-4 // ½ and the like
 	}
-	written, err := strconv.ParseFloat(text[:end], 64)
-	if err != nil || written == 0 || strings.Contains(text, "/") {
-		return math.Abs(v) * 1e-4 // fractions and the like
+	at := numbers[len(numbers)-1]
+	last := text[at[0]:at[1]]
+	step, ok := stepOf(last)
+	if !ok {
+		return math.Abs(v) * 1e-4
 	}
-	_, frac, _ := strings.Cut(text[:end], ".")
-	return math.Abs(v/written) * math.Pow10(-len(frac))
+	// What one step more in the last number makes of the whole text.
+	more, err := f.Read(text[:at[0]] + step + text[at[1]:])
+	nought := "0"
+	if _, below, ok := strings.Cut(last, "/"); ok {
+		nought = "0/" + strings.TrimSpace(below)
+	}
+	none, err2 := f.Read(text[:at[0]] + nought + text[at[1]:])
+	if err != nil || err2 != nil { // no unit behind it: a number in the figure's own
+		one, err := strconv.ParseFloat(step, 64)
+		written, err2 := strconv.ParseFloat(last, 64)
+		if err != nil || err2 != nil || written == 0 {
+			return math.Abs(v) * 1e-4
+		}
+		return math.Abs(v / written * one)
+	}
+	return math.Abs(more - none)
+}
+
+// numberText finds the numbers of a text: fractions, and decimals with their
+// exponent.
+var numberText = regexp.MustCompile(`\d+\s*/\s*\d+|\d*\.?\d+(?:[eE][+-]?\d+)?`)
+
+// stepOf returns one in the last place of a number, as text.
+func stepOf(number string) (string, bool) {
+	if _, below, ok := strings.Cut(number, "/"); ok {
+		return "1/" + strings.TrimSpace(below), true
+	}
+	mantissa, exponent, _ := strings.Cut(strings.ToLower(number), "e")
+	e := 0
+	if exponent != "" {
+		var err error
+		if e, err = strconv.Atoi(exponent); err != nil {
+			return "", false
+		}
+	}
+	_, frac, _ := strings.Cut(mantissa, ".")
+	return "1e" + strconv.Itoa(e-len(frac)), true
 }
 
 // slipsThatGive returns the slips whose figure rounds to what the reader wrote.

@@ -136,3 +136,36 @@ func TestTwoSlipsOfOneFigureAreBothNamed(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// How finely a figure is written decides whether it agrees.
+func TestHowFinelyItIsWritten(t *testing.T) {
+	b, figures := worked(t)
+	for _, tc := range []struct{ key, text, want string }{
+		{"card.advance", "25.9°", "agrees"},
+		{"card.advance", "26°", "agrees"},
+		{"card.advance", "25° 52'", "agrees"},
+		{"card.advance", "25d52m", "agrees"},
+		{"card.advance", "25° 10'", "differs"},
+		{"card.advance", "26° 50'", "differs"},
+		{"card.advance", "2.587e1°", "agrees"},
+		{"card.advance", "26.9°", "differs"},
+		{"card.arc", "3 3/16 in", "agrees"}, // 3.164 in, to the nearest sixteenth
+		{"card.arc", "3 11/64 in", "agrees"},
+		{"card.arc", "3 7/16 in", "differs"},
+		{"card.arc", "80.35 mm", "agrees"},
+		{"card.arc", "8.0 cm", "agrees"},
+		{"card.arc", "82 mm", "differs"},
+		{"rim.per_degree", "1/8 in", "agrees"},
+		{"oil.for_can", "1.25e3 cc", "agrees"},
+		{"oil.for_can", "1.19e3 cc", "differs"},
+		{"oil.for_can", "1.25 l", "agrees"},
+		{"oil.for_can", "44 imp fl oz", "agrees"},
+	} {
+		f := figures[tc.key]
+		v, err := f.Read(tc.text)
+		require.NoError(t, err, tc.text)
+		if got := b.judge(f, tc.text, v, figures); !strings.Contains(got, tc.want) {
+			t.Errorf("%s %s: %s; want %q", tc.key, tc.text, got, tc.want)
+		}
+	}
+}
