@@ -105,11 +105,12 @@ func (h Harm) String() string {
 // A Mating is what comes of bringing bolt and nut together.
 type Mating struct {
 	Outcome Outcome
-	// Tight and Loose are the turns the bolt goes in before it binds or is
-	// tight: with both at basic size, and with both as far on the loose side as
-	// ordinary work goes. +Inf means never, 0 that it does not enter. Lead-in at
-	// bolt end and hole mouth lets about one turn more pass.
-	Tight, Loose float64
+	// Tight, Middle and Loose are the turns the bolt goes in before it binds or
+	// is tight: with both at basic size, as tight as good work can be; with both
+	// half as far on the loose side as ordinary work goes; and with both all the
+	// way. Most real parts lie about the middle. +Inf means never, 0 that it does
+	// not enter. Lead-in at bolt end and hole mouth lets about one turn more pass.
+	Tight, Middle, Loose float64
 	// LeadError is the difference of lead over the engaged length, and Growth
 	// what it does: it acts as if the bolt's effective diameter were larger by
 	// LeadError × cot(half angle).
@@ -153,8 +154,9 @@ func (p Pair) Mate(engaged units.Length) (Mating, error) {
 	turns := float64(engaged / p.nut.pitch)
 	tan := min(p.bolt.form.TanFlank(), p.nut.form.TanFlank())
 	m := Mating{
-		Tight:     min(turnsUntil(p.slack(0), perTurn), p.taperTurns(0)),
-		Loose:     min(turnsUntil(p.slack(1), perTurn), p.taperTurns(1)),
+		Tight:     p.turns(0, perTurn),
+		Middle:    p.turns(0.5, perTurn),
+		Loose:     p.turns(1, perTurn),
 		LeadError: units.Length(perTurn * turns),
 		Growth:    units.Length(perTurn * turns / tan),
 		Overlap:   p.overlap(),
@@ -162,6 +164,12 @@ func (p Pair) Mate(engaged units.Length) (Mating, error) {
 	m.Outcome = p.outcome(m, turns)
 	m.Harms = p.harms(m)
 	return m, nil
+}
+
+// turns returns the turns that parts go in, loose from 0 for basic sizes to 1
+// for the loosest.
+func (p Pair) turns(loose, perTurn float64) float64 {
+	return min(turnsUntil(p.slack(loose), perTurn), p.taperTurns(loose))
 }
 
 // turnsUntil divides the slack by what one turn uses up.

@@ -120,6 +120,17 @@ func TestHalfInchBindsInTwoOrThreeTurns(t *testing.T) {
 	}
 }
 
+// Of 1/4 Whitworth and 1/4 UNC those of the very sizes of the tables do not go
+// together, as the flanks foul; most real parts do.
+func TestQuarterInchEntersWithOrdinaryPlay(t *testing.T) {
+	for _, tc := range [][2]string{{"1/4 BSW", "1/4 UNC"}, {"1/4 UNC", "1/4 BSW"}} {
+		m := mate(t, tc[0], tc[1], 0.25*units.Inch)
+		if m.Tight != 0 || !math.IsInf(m.Middle, 1) || !math.IsInf(m.Loose, 1) {
+			t.Errorf("%s in %s: %g, %g, %g turns", tc[0], tc[1], m.Tight, m.Middle, m.Loose)
+		}
+	}
+}
+
 func TestHandsMustAgree(t *testing.T) {
 	m8 := mustFind(t, "M8")
 	j, _ := NewPair(m8, m8)
@@ -150,7 +161,10 @@ func TestMateIsMonotonic(t *testing.T) {
 			if err1 != nil || err2 != nil {
 				t.Fatal(err1, err2)
 			}
-			if short.Loose < short.Tight || short.Tight != long.Tight || short.Loose != long.Loose {
+			if short.Loose < short.Middle || short.Middle < short.Tight {
+				t.Errorf("%v in %v: %+v", a, b, short)
+			}
+			if short.Tight != long.Tight || short.Middle != long.Middle || short.Loose != long.Loose {
 				t.Errorf("%v in %v: %+v, %+v", a, b, short, long)
 			}
 			if short.Outcome == Binds && long.Outcome < Binds {

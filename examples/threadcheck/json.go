@@ -53,7 +53,8 @@ type jsonMating struct {
 	Hole    string   `json:"hole"`
 	Engaged float64  `json:"engaged_mm"`
 	Outcome string   `json:"outcome"`
-	Tight   *float64 `json:"turns_until_tight_new"`
+	Tight   *float64 `json:"turns_until_tight_basic"`
+	Middle  *float64 `json:"turns_until_tight_middle"`
 	Loose   *float64 `json:"turns_until_tight_loosest"`
 	Harms   []string `json:"harms"`
 }
@@ -110,7 +111,7 @@ func partingOf(p threads.Parting) *jsonParting {
 
 func matingOf(m threadsheet.Mating) jsonMating {
 	j := jsonMating{Bolt: m.Bolt.Designation(), Hole: m.Hole.Designation(), Engaged: m.Engaged.Millimetres(), Outcome: m.Outcome.String(),
-		Tight: finite(m.Tight), Loose: finite(m.Loose), Harms: []string{}}
+		Tight: finite(m.Tight), Middle: finite(m.Middle), Loose: finite(m.Loose), Harms: []string{}}
 	for _, h := range m.Harms {
 		j.Harms = append(j.Harms, h.String())
 	}

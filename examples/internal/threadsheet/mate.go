@@ -54,9 +54,9 @@ func (m *Mating) after() string {
 	case threads.RunsFree:
 		return fmt.Sprintf(" over all %.1f turns", m.turns())
 	case threads.RunsIfLoose:
-		return fmt.Sprintf(": of %.1f turns, %s", m.turns(), newParts(m.Tight))
+		return fmt.Sprintf(": of %.1f turns, %s", m.turns(), m.byPlay())
 	case threads.Binds:
-		return fmt.Sprintf(": of %.1f turns, %s; the loosest bind after %.1f", m.turns(), newParts(m.Tight), m.Loose)
+		return fmt.Sprintf(": of %.1f turns, %s; the loosest bind after %.1f, and about one more by the lead-in", m.turns(), m.byPlay(), m.Loose)
 	case threads.Tightens:
 		if !math.IsInf(m.Loose, 1) {
 			return fmt.Sprintf(", after %.1f to %.1f turns", m.Tight, m.Loose)
@@ -65,13 +65,24 @@ func (m *Mating) after() string {
 	return ""
 }
 
-// newParts says how far parts of the basic size go.
-func newParts(turns float64) string {
-	if turns < 0.05 {
-		return "new parts do not even enter"
+// byPlay says how far parts of the basic sizes go, and parts with the play of
+// ordinary work.
+func (m *Mating) byPlay() string {
+	text := "at the very sizes of the tables it does not enter"
+	if enters(m.Tight) {
+		text = fmt.Sprintf("parts of the very sizes of the tables bind after %.1f", m.Tight)
 	}
-	return fmt.Sprintf("new parts bind after %.1f", turns)
+	switch {
+	case m.Middle >= m.turns():
+		return text + "; parts with ordinary play mostly run all the way"
+	case enters(m.Middle):
+		return text + fmt.Sprintf("; parts with ordinary play bind after about %.1f", m.Middle)
+	}
+	return text + ", nor with half of the ordinary play"
 }
+
+// enters says whether the turns are more than none.
+func enters(turns float64) bool { return turns >= 0.05 }
 
 // mates adds what comes of the two, what gets hurt, and the working.
 func (c *Checked) mates(s *sheet.Section) {

@@ -1,6 +1,7 @@
 package threadsheet
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -299,6 +300,29 @@ engaged = "0.44 in"
 	}
 	for _, m := range c.Mates() {
 		figures.Near(t, "engaged, in", m.Engaged.Inches(), 0.44, 1e-9)
+	}
+}
+
+// Parts of the basic sizes are not what lies on the bench: the words keep the
+// two apart.
+func TestMatingTellsBasicFromOrdinary(t *testing.T) {
+	for _, tc := range []struct{ bolt, hole, want string }{
+		{"1/4 BSW", "1/4 UNC", "of 5.0 turns, at the very sizes of the tables it does not enter; parts with ordinary play mostly run all the way."},
+		{"5/16-26 BSC", "M8x1", "of 6.3 turns, at the very sizes of the tables it does not enter; parts with ordinary play bind after about 1.4; the loosest bind after 4.5, and about one more by the lead-in."},
+		{"0 BA", "M6", "of 6.3 turns, at the very sizes of the tables it does not enter, nor with half of the ordinary play."},
+	} {
+		bolt, err1 := threads.Find(tc.bolt)
+		hole, err2 := threads.Find(tc.hole)
+		p, err3 := threads.NewPair(bolt, hole)
+		m := Mating{Bolt: bolt, Hole: hole, Engaged: 6.35 * units.Millimetre}
+		var err4 error
+		m.Mating, err4 = p.Mate(m.Engaged)
+		if err := errors.Join(err1, err2, err3, err4); err != nil {
+			t.Fatal(err)
+		}
+		if got := m.String(); !strings.HasSuffix(got, tc.want) {
+			t.Errorf("%s in %s: %s\nwant %s", tc.bolt, tc.hole, got, tc.want)
+		}
 	}
 }
 
