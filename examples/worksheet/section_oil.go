@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"example.com/benchsums/examples/internal/oilmix"
 	"example.com/benchsums/examples/internal/sheet"
@@ -14,14 +15,32 @@ import (
 type oilJob struct {
 	Oil     *units.Volume `toml:"oil"`    // so much oil
 	To      *units.Volume `toml:"petrol"` // to so much petrol
-	Ratio   *units.Ratio  `toml:"petrol_to_oil"`
+	Ratio   *mixRatio     `toml:"petrol_to_oil"`
 	Share   *units.Ratio  `toml:"oil_of_mix"`
 	Can     *units.Volume `toml:"can"`
 	CanIs   string        `toml:"can_is"` // petrol or mix: what the can is filled to
 	Bottle  *units.Volume `toml:"bottle"`
 	TankBox []length      `toml:"tank"` // length, width, depth inside
 	Left    *units.Volume `toml:"left_in_tank"`
-	LeftMix *units.Ratio  `toml:"left_petrol_to_oil"`
+	LeftMix *mixRatio     `toml:"left_petrol_to_oil"`
+}
+
+// A mixRatio is parts of petrol to one of oil, written either way round: 16:1,
+// 1:16, or 16 alone. There is always more petrol than oil.
+type mixRatio float64
+
+// UnmarshalText reads the ratio.
+func (r *mixRatio) UnmarshalText(text []byte) error {
+	written := strings.TrimSpace(string(text))
+	if first, second, ok := strings.Cut(written, ":"); ok && strings.TrimSpace(first) == "1" {
+		written = second // 1:16
+	}
+	v, err := units.ParseRatio(written)
+	if err != nil {
+		return fmt.Errorf("%q: want petrol to oil, as in 16:1 or 1:16", text)
+	}
+	*r = mixRatio(v)
+	return nil
 }
 
 // oilSection answers how much oil goes to the can to hand.
@@ -178,6 +197,9 @@ func (b *bench) leftOver(s *sheet.Section, m oilmix.Mix) error {
 	if err != nil {
 		return b.file.Errorf("oil.left_petrol_to_oil", "%v", err)
 	}
+	if err := b.blend(s, have, m); err != nil {
+		return err
+	}
 	oil, petrol := oilmix.Correct(have, *o.Left, m)
 	s.Figures = append(s.Figures, sheet.Of("oil.add_to_left", "oil to add to what is left", units.Exact(oil), sheet.CC, fluidOunces, usFluidOunces))
 	if petrol > 0 {
@@ -185,6 +207,28 @@ func (b *bench) leftOver(s *sheet.Section, m oilmix.Mix) error {
 		return nil
 	}
 	s.Answer = append(s.Answer, fmt.Sprintf("What is left in the tank has less oil than the card wants: add %s of oil to bring it to %s.", sheet.Plain(oil, sheet.CC, 0), m))
+	return nil
+}
+
+// blend adds what the tank holds when it is filled up to the brim with the
+// card's mix on top of what is left in it.
+func (b *bench) blend(s *sheet.Section, have, m oilmix.Mix) error {
+	o := b.job.Oil
+	if len(o.TankBox) != 3 {
+		return nil
+	}
+	room := o.TankBox[0].Value.Times(o.TankBox[1].Value).Times(o.TankBox[2].Value) - *o.Left
+	if !(room >= 0) {
+		return b.file.Errorf("oil.left_in_tank", "%v: more than the tank holds", *o.Left)
+	}
+	both, err := oilmix.Blend(have, *o.Left, m, room)
+	if err != nil {
+		return b.file.Errorf("oil.left_in_tank", "%v", err)
+	}
+	s.Figures = append(s.Figures, sheet.Rough("oil.blend", "petrol to one of oil, tank filled up on what is left", both.PetrolToOil(), 1, sheet.Number))
+	s.Answer = append(s.Answer, fmt.Sprintf("Filled up to the brim with %s on top of the %s that is left of %s, the tank holds %s.", m, sheet.Plain(*o.Left, litres, 2), have, both))
+	s.Add("Two mixes poured together: petrol with petrol and oil with oil", "(V₁ r₁/(r₁+1) + V₂ r₂/(r₂+1)) / (V₁/(r₁+1) + V₂/(r₂+1))",
+		fmt.Sprintf("V₁ = %s of %s, V₂ = %s of %s", sheet.Plain(*o.Left, litres, 2), have, sheet.Plain(room, litres, 2), m), both.String())
 	return nil
 }
 

@@ -68,6 +68,8 @@ func (b *bench) oilSlips(f sheet.Figure, _ map[string]sheet.Figure) []slip {
 			{"parts to parts for parts per whole", can / ratio, "the can is filled to its mark with both together"},
 			{"an imperial pint to an American gallon", can / (ratio * usGallon), "pint and gallon must be of one country"},
 		}
+	case "oil.for_tank":
+		return []slip{{"parts to parts for parts per whole", f.Value * (ratio + 1) / ratio, "a full tank holds petrol and oil together"}}
 	case "oil.of_mix":
 		return []slip{{"per cent of the petrol for per cent of the mix", 100 / ratio, "the mix is the petrol and the oil together"}}
 	}

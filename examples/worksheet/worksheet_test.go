@@ -207,3 +207,29 @@ func ours(typ reflect.Type) bool {
 	}
 	return typ.PkgPath() == "main" || strings.Contains(typ.PkgPath(), "/examples/")
 }
+
+// Each question that the sheet answers in figures has one that says how sure
+// it is.
+func TestEveryQuestionHasAnUncertainFigure(t *testing.T) {
+	sure := map[int]bool{}
+	s := demoSheet(t)
+	for _, sec := range s.Sections {
+		for _, f := range sec.Figures {
+			if f.Std > 0 {
+				sure[sec.Number] = true
+			}
+		}
+	}
+	for _, g := range s.Card.Groups {
+		for _, l := range g.Lines {
+			if strings.Contains(l.Metric, "±") {
+				sure[s.Card.Number] = true
+			}
+		}
+	}
+	for n := 1; n <= 16; n++ {
+		if !sure[n] {
+			t.Errorf("question %d has no figure with an uncertainty", n)
+		}
+	}
+}
