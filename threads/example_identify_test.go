@@ -177,7 +177,7 @@ func ExampleNewPrior() {
 	}
 	// Output:
 	// British: 4 BA 0.90
-	// continental: 4 BA 0.62
+	// continental: 4 BA 0.46
 }
 
 // A machine known to be screwed in BSF throughout.

@@ -54,13 +54,15 @@ const (
 // How likely each series is on a machine from each place, and the years in
 // which it was at home there; 0 is without end. All of it is common practice,
 // no source, and the years are from memory. The Unified series start with the
-// American ones of the same sizes, and the diameters, that went before them.
+// American ones of the same sizes, and the diameters, that went before them; the
+// coarse metric series with the German standard DIN 13 of about 1919, which had
+// its sizes, below 6 mm too, long before ISO took them over.
 var priors = [seriesEnd]struct {
 	british, american, continental float64
 	from, to                       int
 }{
 	Special:          {usual, usual, usual, 0, 0},
-	ISOCoarse:        {sometimes, sometimes, usual, 1947, 0},
+	ISOCoarse:        {sometimes, sometimes, usual, 1919, 0},
 	ISOFine:          {sometimes, sometimes, usual, 1947, 0},
 	UNC:              {sometimes, usual, seldom, 1864, 0},
 	UNF:              {sometimes, usual, seldom, 1911, 0},

@@ -187,6 +187,27 @@ func TestEngineThreadLeftHanded(t *testing.T) {
 	}
 }
 
+// M4x0.7 and M3x0.5 were in DIN 13 when Loewenherz threads were still cut: a
+// continental machine of the twenties does not put them behind by the prior.
+func TestEngineThreadsOnAContinentalMachine(t *testing.T) {
+	prior, err := NewPrior(Continental, 1920, 1927)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for id, want := range map[string][2]string{"T5": {"M4x0.7", "Loew 4x0.7"}, "T6": {"M3x0.5", "Loew 3x0.5"}} {
+		metric, old := mustFind(t, want[0]), mustFind(t, want[1])
+		if m, o := prior.Weight(metric.Series()), prior.Weight(old.Series()); m < o {
+			t.Errorf("%s: prior %g of %v, %g of %v", id, m, metric, o, old)
+		}
+		r := engineReadings(t, id)
+		r.Prior = prior
+		got := identify(t, r)
+		if first := got.Candidates[0].Thread(); first != metric {
+			t.Errorf("%s: %v comes first: %v", id, first, got.Candidates)
+		}
+	}
+}
+
 // Two figures for T6 allow for its wear.
 func TestEngineThreadSlightlyWorn(t *testing.T) {
 	r := engineReadings(t, "T6")
