@@ -69,7 +69,9 @@
 //
 // Find reads what people write: 1/4 BSF, 2BA, M8 x 1, 14 mm plug, 3/8-16 UNC. It does not
 // guess. 1/4-20 is UNC at 60° and BSW at 55°, and that is an AmbiguousError with both.
-// What no series has is an UnknownError with the nearest.
+// What no series has is an UnknownError with the nearest. Of the US Standard only 1/2-12 is
+// tabulated: 1/4-20 USS is not found, though it has the diameter and pitch of 1/4-20 UNC,
+// whose name stands for it.
 //
 // # Confusions
 //

@@ -22,7 +22,7 @@ func TestFindReadsWhatPeopleWrite(t *testing.T) {
 		{"1/4 Whitworth", "1/4-20 BSW"}, {"7/16-20 Whit form", "7/16-20 Whit form"}, {"1/4-40 Whit", "1/4-40 ME"},
 		{`1/4"-26 CEI`, "0.25-26 CEI"}, {"0.25in-26 CEI", "0.25-26 CEI"}, {"1/4 BSC", "1/4-26 BSC"},
 		{"1/4 BSCy", "1/4-26 BSC"}, {"1/2 CEI", "1/2-26 BSC"}, {"9/16-20 CEI", "0.5625-20 CEI"},
-		{"1/4-26 cycle", "1/4-26 BSC"}, {"1 3/8-24 cycle", "1 3/8-24 cycle"}, {"1/4-26 brass", "1/4-26 brass"},
+		{"1/4-26 cycle", "1/4-26 BSC"}, {"1 3/8-24 cycle", "1 3/8-24 cycle"}, {"9/16-20 pedal", "9/16-20 cycle"}, {`9/16" x 20 tpi pedal thread`, "9/16-20 cycle"}, {"1/4-26 brass", "1/4-26 brass"},
 		{"3/8 brass", "3/8-26 brass"}, {"1/4 x 40 ME", "1/4-40 ME"}, {"ME 1/4-32", "1/4-32 ME"},
 		{"2BA", "2 BA"}, {"2 BA", "2 BA"}, {"No 4 BA", "4 BA"}, {"No. 4 B.A.", "4 BA"}, {"BA 0", "0 BA"},
 		{"0BA", "0 BA"}, {"#8 BA", "8 BA"}, {"16ba", "16 BA"}, {"22 BA", "22 BA"},
@@ -113,7 +113,8 @@ func TestFindSuggestsWhatComesNear(t *testing.T) {
 }
 
 func BenchmarkFind(b *testing.B) {
-	for _, text := range []string{"1/4 BSF", "M8x1.25", "2 BA", "3/8-16 UNC", "10-32", "G 1/4", `1/4"-26 CEI`} {
+	for _, text := range []string{"1/4 BSF", "M8x1.25", "2 BA", "3/8-16 UNC", "10-32", "G 1/4", `1/4"-26 CEI`,
+		"M8 x 1", "#10-32", "14 mm plug", "No 4 BA", "1/4 BSP"} {
 		b.Run(text, func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {

@@ -200,7 +200,7 @@ func seriesWord(w string) hint {
 		return hintBSC
 	case "CEI":
 		return hintCEI
-	case "CYCLE", "CYC":
+	case "CYCLE", "CYC", "PEDAL":
 		return hintCycle
 	case "BRASS", "BSB":
 		return hintBrass
