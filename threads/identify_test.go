@@ -463,6 +463,15 @@ func BenchmarkIdentify(b *testing.B) {
 	}
 }
 
+// A diameter by eye, which leaves hundreds of threads open: the slow end.
+func BenchmarkIdentifyVague(b *testing.B) {
+	r := Readings{Crest: units.WithStd(10*units.Millimetre, 3*units.Millimetre), Wear: 2 * units.Millimetre}
+	b.ReportAllocs()
+	for b.Loop() {
+		_, _ = Identify(r)
+	}
+}
+
 // The most crowded place of the tables, with a prior, wear and an angle.
 func BenchmarkIdentifyCrowded(b *testing.B) {
 	prior, _ := NewPrior(British, 1900, 1955)
