@@ -79,6 +79,20 @@ func drumSlips(h *springsheet.Drummed, what string, v float64) []slip {
 	switch what {
 	case "most_wind":
 		return []slip{{"the strip's own strength left out", c.Spring.Turns() - h.Job.SpareTurnsOrUsual() - h.Travel.Turns(), "turns enough are not all: the stress must stay below what the strip bears"}}
+	case "left":
+		return []slip{
+			{"the turns wound on first forgotten", c.Spring.Turns() - h.Travel.Turns(), "they are used up before the rope is pulled"},
+			{"the turns of the rope forgotten", c.Spring.Turns() - h.WindOn().Turns(), "the rope takes its turns as well"},
+		}
+	case "full", "stress":
+		if h.Job.Lies != springsheet.Slack || h.Job.Friction != nil {
+			return nil // the sum below is that of the straight line from nothing
+		}
+		on, travel := h.WindOn().Turns(), h.Travel.Turns()
+		return []slip{
+			{"the turns wound on first forgotten", v * travel / (on + travel), "they bend the strip as well"},
+			{"the turns of the rope forgotten", v * on / (on + travel), "the strip is bent most with the rope right out"},
+		}
 	case "stored":
 		full := (h.WindOn() + h.Travel).Turns()
 		m := float64(c.Spring.LineTorque(full))

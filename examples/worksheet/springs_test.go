@@ -19,6 +19,8 @@ func TestSpringSlipsByHand(t *testing.T) {
 	b, figures := worked(t)
 	perTurn := math.Pi * 206e3 * 12.7 * 0.6 * 0.6 * 0.6 / (6 * 2400) // N mm
 	travel := 1150 / (math.Pi * 80)
+	room := 4 * 2400 * 0.6 / math.Pi
+	there := (math.Sqrt(28*28+room) - 28 - (92 - math.Sqrt(92*92-room))) / 1.2 // turns
 	for _, tc := range []struct {
 		key  string
 		got  float64
@@ -36,7 +38,10 @@ func TestSpringSlipsByHand(t *testing.T) {
 		{"springs.strip_1_full", 480, "the torque with the rope home"},
 		{"springs.strip_1_full", travel * perTurn, "the turns wound on first forgotten"},
 		{"springs.strip_1_stress", math.Pi * 206e3 * 0.6 * travel / 2400, "the turns wound on first forgotten"},
-		{"springs.drum_pull", (480 + travel*perTurn) / 80, "the diameter for the radius"},
+		{"springs.drum_full", travel * perTurn, "the turns wound on first forgotten"},
+		{"springs.drum_stress", math.Pi * 206e3 * 0.6 * 4 / 2400, "the turns of the rope forgotten"},
+		{"springs.drum_left", there - travel, "the turns wound on first forgotten"},
+		{"springs.drum_pull", (4 + travel) * perTurn / 80, "the diameter for the radius"},
 		{"springs.wire_2_rate", 200e3 * math.Pow(1.42, 3) / (64 * 15.28 * 7) * math.Pi / 180, "the wire cubed for its fourth power"},
 		{"springs.wire_2_rate", 200e3 * math.Pow(1.42, 4) / (64 * (15.28 - 1.42) * 7) * math.Pi / 180, "agrees"}, // a tenth, which the making may lose
 		{"springs.wire_2_full", 60, "the torque at rest"},

@@ -15,8 +15,9 @@ type Drummed struct {
 	Job    *Drum
 	Strips []Stripped // in the order of the file
 	Ranked []springs.Choice[springs.Barrel]
-	Travel units.Angle  // that the rope takes
-	Home   units.Torque // that brings it home
+	Travel units.Angle        // that the rope takes
+	Home   units.Torque       // that brings it home
+	Set    springs.RopeReturn // the best strip wound on by WindOn; nought where none will do
 	rules  springs.StripRules
 	free   springs.FreeState
 }
@@ -70,6 +71,11 @@ func (h *Drummed) choose(f *jobfile.File, at string) error {
 	for _, c := range h.Ranked {
 		if s, ok := h.named(c.Offer); ok {
 			s.Choice = c
+		}
+	}
+	if s, works := h.chosen(); works {
+		if h.Set, err = s.Choice.Spring.Worked(h.WindOn().Turns(), h.Travel.Turns()); err != nil {
+			return f.Errorf(at, "%s", words(err))
 		}
 	}
 	return nil

@@ -14,8 +14,21 @@ type trial struct {
 	demand springs.Demand
 }
 
-// full is the wind with the rope right out.
+// full is the wind with the rope right out, the least wound on.
 func (t trial) full() float64 { return (t.choice.Preload + t.demand.Travel).Turns() }
+
+// set is the strip with a number of turns wound on and the rope right out. Where the
+// sizes of a trial bring it solid before that, solid is solid.
+func (t trial) set(on units.Angle) springs.RopeReturn {
+	b, travel := t.choice.Spring, t.demand.Travel.Turns()
+	pre := math.Max(0, math.Min(on.Turns(), b.Turns()-travel))
+	r, err := b.Worked(pre, math.Min(travel, b.Turns()))
+	if err != nil {
+		nan := math.NaN()
+		return springs.RopeReturn{AtFull: springs.BarrelTorque{Wind: units.Torque(nan)}, Stress: units.Pressure(nan), Stored: units.Energy(nan)}
+	}
+	return r
+}
 
 // vary works out f for a strip with the uncertainty that its readings give it.
 func vary[Q units.Quantity](h *Drummed, s *Stripped, f func(trial) Q) (units.Result[Q], error) {

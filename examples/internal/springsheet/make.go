@@ -2,6 +2,7 @@ package springsheet
 
 import (
 	"fmt"
+	"strings"
 
 	"example.com/benchsums/springs"
 	"example.com/benchsums/units"
@@ -10,6 +11,7 @@ import (
 // drumMake says what to make for the strip: slot, spacer, pin.
 func (w *writer) drumMake(h *Drummed, s *Stripped) {
 	m, at := &h.Job.Make, w.at+".make"
+	w.askMake(h)
 	w.make(fmt.Sprintf("Rope drum, setting: rope home and its end held short of the guide, turn the drum %s the way it goes when the rope is pulled, hold it there, lead the rope through and let the drum take it up gently. Then pull the rope right out: the drum must still go at least half a turn further by hand.", turnsOf(h.WindOn())))
 	if m.SlotDepth != nil {
 		w.slot(h, s, at)
@@ -21,9 +23,26 @@ func (w *writer) drumMake(h *Drummed, s *Stripped) {
 	w.make(fmt.Sprintf("Ends of the strip: soften the last few millimetres only, bend round %s or more.", both(2*s.Thickness.Value, 1)))
 }
 
+// askMake names the keys without which something is left out of what to make.
+func (w *writer) askMake(h *Drummed) {
+	var missing []string
+	if h.Job.Make.SlotDepth == nil {
+		missing = append(missing, w.at+".make.slot_depth for the slot in the arbor")
+	}
+	if h.Job.Make.Pin == nil {
+		missing = append(missing, w.at+".make.pin and .pin_seat for the pin in the wall")
+	}
+	if h.Job.Depth.Value == 0 {
+		missing = append(missing, w.at+".depth for the width of the strip and the spacer beside it")
+	}
+	if len(missing) > 0 {
+		w.ask("How are the strip's ends to be held, and how deep is the drum? The file does not say, so that part is not worked out. Give " + strings.Join(missing, "; ") + ".")
+	}
+}
+
 // slot is that in the arbor for the bent end.
 func (w *writer) slot(h *Drummed, s *Stripped, at string) {
-	slot, err := springs.SlotFor(s.Choice.Spring.Strip(), h.Job.Arbor.Value, *h.Job.Make.SlotDepth, h.Job.Make.SlotClearance, s.Choice.AtFull)
+	slot, err := springs.SlotFor(s.Choice.Spring.Strip(), h.Job.Arbor.Value, *h.Job.Make.SlotDepth, h.Job.Make.SlotClearance, h.Set.AtFull.Wind)
 	if err != nil {
 		w.err = w.f.Errorf(at+".slot_depth", "%s", words(err))
 		return
@@ -56,7 +75,7 @@ func (w *writer) spacer(h *Drummed, s *Stripped, at string) {
 // pin is that in the wall for the outer end.
 func (w *writer) pin(h *Drummed, s *Stripped, at string) {
 	m := &h.Job.Make
-	load, err := springs.AnchorPin{Diameter: *m.Pin, Radius: h.Job.Bore.Value / 2, Seat: m.PinSeat, Overhang: m.PinOverhang}.Load(s.Choice.AtFull)
+	load, err := springs.AnchorPin{Diameter: *m.Pin, Radius: h.Job.Bore.Value / 2, Seat: m.PinSeat, Overhang: m.PinOverhang}.Load(h.Set.AtFull.Wind)
 	if err != nil {
 		w.err = w.f.Errorf(at+".pin", "%s", words(err))
 		return

@@ -42,7 +42,7 @@ func (w *writer) drum(h *Drummed) {
 func (w *writer) drumAnswer(h *Drummed, s *Stripped) {
 	win, on := h.window(s.Choice, h.Travel, s.Choice.Strength.Least), h.WindOn()
 	text := fmt.Sprintf("Rope drum: take strip %s. With the rope home wind on %s first, %.1f at least and %.1f at most; the rope right out winds it %.1f turns further, and %.1f are left.",
-		s.Name, turnsOf(on), win.least.Turns(), win.most.Turns(), h.Travel.Turns(), s.Choice.Spring.Turns()-(on+h.Travel).Turns())
+		s.Name, turnsOf(on), win.least.Turns(), win.most.Turns(), h.Travel.Turns(), h.Set.Spare)
 	if s.Choice.Tight {
 		text = fmt.Sprintf("Rope drum: strip %s works on paper, wound on %.2f turns with the rope home, but so close to its own strength that it may set or break. Ask for another before you settle for it.", s.Name, s.Choice.Preload.Turns())
 	}
@@ -66,8 +66,24 @@ func (h *Drummed) verdict(c springs.Choice[springs.Barrel]) string {
 	}
 	pull := h.pull(c.AtFull)
 	text += fmt.Sprintf(". At the rope that is %.0f N (%.1f lbf) right out", pull.Newtons(), pull.PoundsForce())
-	if best := h.Ranked[0]; c.Offer != best.Offer {
-		text += fmt.Sprintf(", %.1f times the pull of %s", float64(c.AtFull/best.AtFull), best.Offer)
+	best := h.Ranked[0]
+	if c.Offer == best.Offer {
+		return text + h.asSet(best)
+	}
+	return text + fmt.Sprintf(", %.1f times the pull of %s.", float64(c.AtFull/best.AtFull), best.Offer)
+}
+
+// asSet says of the best strip what it does wound on as the answer has it, when that
+// is more than the least, and how near its strength that comes.
+func (h *Drummed) asSet(c springs.Choice[springs.Barrel]) string {
+	text := "."
+	if on := h.WindOn(); on > c.Preload {
+		pull := h.pull(h.Set.AtFull.Wind)
+		text += fmt.Sprintf(" Wound on %s it has %.0f N mm and %.0f MPa right out, %.1f N (%.1f lbf) at the rope.", turnsOf(on), h.Set.AtFull.Wind.NewtonMillimetres(), h.Set.Stress.Megapascals(), pull.Newtons(), pull.PoundsForce())
+	}
+	text += fmt.Sprintf(" That stress is %.0f %% of its least strength", 100*float64(h.Set.Stress/c.Strength.Least))
+	if share, source, err := c.Spring.Material().Share(springs.SteadyBending); err == nil {
+		text += fmt.Sprintf("; %.0f %% is usual for steady bending (%s)", 100*share, source)
 	}
 	return text + "."
 }
@@ -121,12 +137,12 @@ func (w *writer) stripFigures(h *Drummed, s *Stripped, number int) {
 	putDrum(w, h, s, key+"per_turn", of+"a turn adds", func(t trial) units.TorsionalStiffness { return t.choice.Spring.Rate() }, perTurn, inPerTurn)
 	putDrum(w, h, s, key+"turns", of+"turns there are", func(t trial) units.Angle { return units.Angle(t.choice.Spring.Turns()) * units.Turn }, turns)
 	putDrum(w, h, s, key+"wind", of+"turns to wind on, at least", func(t trial) units.Angle { return t.choice.Preload }, turns)
-	left := putDrum(w, h, s, key+"left", of+"turns left, rope right out", turnsLeft, turns)
+	left := putDrum(w, h, s, key+"left", of+"turns left, rope right out, the least wound on", turnsLeft, turns)
 	if left.Value < 0 {
 		return // it never gets there
 	}
-	putDrum(w, h, s, key+"full", of+"torque, rope right out", func(t trial) units.Torque { return t.choice.AtFull }, nmm, lbfIn)
-	putDrum(w, h, s, key+"stress", of+"stress, rope right out", func(t trial) units.Pressure { return t.choice.Stress }, mpa, ksi)
+	putDrum(w, h, s, key+"full", of+"torque, rope right out, the least wound on", func(t trial) units.Torque { return t.choice.AtFull }, nmm, lbfIn)
+	putDrum(w, h, s, key+"stress", of+"stress, rope right out, the least wound on", func(t trial) units.Pressure { return t.choice.Stress }, mpa, ksi)
 }
 
 // drumChosen writes the rest of the best strip, and the working.
@@ -138,7 +154,7 @@ func (w *writer) drumChosen(h *Drummed, s *Stripped) {
 		w.drumMost(h, s)
 	}
 	w.drumStored(h, s, on)
-	full, err := vary(h, s, func(t trial) units.Torque { return t.choice.AtFull })
+	full, err := vary(h, s, func(t trial) units.Torque { return t.set(on).AtFull.Wind })
 	w.failed(err)
 	w.improve("for the drum, " + readings.Largest(full))
 	w.cautions(springs.OpeningBarrel)
@@ -146,28 +162,35 @@ func (w *writer) drumChosen(h *Drummed, s *Stripped) {
 
 // drumWorking goes through the sums for the best strip.
 func (w *writer) drumWorking(h *Drummed, s *Stripped) {
-	b, c, d := s.Choice.Spring, s.Choice, h.Job
+	b, c, d, on := s.Choice.Spring, s.Choice, h.Job, h.WindOn()
 	e, err := s.material.YoungsModulus(s.Thickness.Value)
 	w.failed(err)
 	mm := func(r length) string { return sheet.Value(r, sheet.Millimetre) }
-	perTurn, wind, full := b.Rate().NewtonMillimetresPerTurn(), c.Preload.Turns(), (c.Preload + h.Travel).Turns()
+	perTurn, wind, full := b.Rate().NewtonMillimetresPerTurn(), c.Preload.Turns(), (on + h.Travel).Turns()
+	out := h.Set.AtFull.Wind.NewtonMillimetres()
 	w.s.Add(fmt.Sprintf("Strip %s: what a turn adds to the torque. The thickness counts three times", s.Name), "M = π E b t³ / (6 L)",
 		fmt.Sprintf("π × %.0f MPa × %s × (%s)³ / (6 × %s)", e.Megapascals(), mm(s.Width), mm(s.Thickness), mm(s.Length)), fmt.Sprintf("%.1f N mm a turn", perTurn))
 	w.s.Add(fmt.Sprintf("Turns that can be wound: those that lie on the arbor (d %s) less those that lie on the wall (D %s)", mm(d.Arbor), mm(d.Bore)), "(2L/π)/(d + √(d² + 4Lt/π)) − (2L/π)/(D + √(D² − 4Lt/π))",
 		fmt.Sprintf("%.2f − %.2f", b.TurnsWound(), b.TurnsRunDown()), fmt.Sprintf("%.2f turns", b.Turns()))
 	if d.Lies == Slack {
-		w.s.Add("Turns to wind on, so that it brings the rope home"+h.rubbed(), "n₁ = M / (M a turn)",
+		w.s.Add("Turns to wind on at least, so that it brings the rope home"+h.rubbed(), "n₁ = M / (M a turn)",
 			fmt.Sprintf("%.0f N mm / %.1f N mm", h.Home.NewtonMillimetres()/(1-h.rules.Friction), perTurn), fmt.Sprintf("%.2f turns", wind))
-		w.s.Add("Torque with the rope right out"+h.rubbed(), "M₂ = (n₁ + n) × M a turn", fmt.Sprintf("(%.2f + %.2f) × %.1f N mm", wind, h.Travel.Turns(), perTurn), fmt.Sprintf("%.0f N mm", c.AtFull.NewtonMillimetres()))
-		w.s.Add("Stress with the rope right out", "σ = π E t (n₁ + n) / L", fmt.Sprintf("π × %.0f MPa × %s × %.2f / %s", e.Megapascals(), mm(s.Thickness), full, mm(s.Length)), fmt.Sprintf("%.0f MPa, in strip of %v", c.Stress.Megapascals(), c.Strength))
+		w.s.Add(fmt.Sprintf("Torque with %s wound on and the rope right out", turnsOf(on))+h.rubbed(), "M₂ = (n₁ + n) × M a turn", fmt.Sprintf("(%.2f + %.2f) × %.1f N mm", on.Turns(), h.Travel.Turns(), perTurn)+h.beyondLine(), fmt.Sprintf("%.0f N mm", out))
+		w.s.Add("Stress there", "σ = π E t (n₁ + n) / L", fmt.Sprintf("π × %.0f MPa × %s × %.2f / %s", e.Megapascals(), mm(s.Thickness), full, mm(s.Length)), fmt.Sprintf("%.0f MPa, in strip of %v", h.Set.Stress.Megapascals(), c.Strength))
 	} else {
 		w.s.Add(fmt.Sprintf("Run down it is bent already by %.2f turns from where it lies free, which count in all that follows", b.TurnsRunDown()-b.TurnsFree()), "n₀ = turns on the wall − turns when free",
-			fmt.Sprintf("%.2f − %.2f", b.TurnsRunDown(), b.TurnsFree()), fmt.Sprintf("n₁ %.2f turns, M₂ %.0f N mm, stress %.0f MPa in strip of %v", wind, c.AtFull.NewtonMillimetres(), c.Stress.Megapascals(), c.Strength))
+			fmt.Sprintf("%.2f − %.2f", b.TurnsRunDown(), b.TurnsFree()), fmt.Sprintf("n₁ %.2f turns at least; with %s wound on M₂ %.0f N mm, stress %.0f MPa in strip of %v", wind, turnsOf(on), out, h.Set.Stress.Megapascals(), c.Strength))
 	}
-	pull := putDrum(w, h, s, "drum_pull", "strip "+s.Name+": pull on the rope, right out", func(t trial) units.Force {
-		return units.Force(float64(t.choice.AtFull) / (float64(t.sizes.seat) / 2))
+	of := "strip " + s.Name + ", wound on so: "
+	putDrum(w, h, s, "drum_left", of+"turns left, rope right out", func(t trial) units.Angle {
+		return units.Angle(t.choice.Spring.Turns())*units.Turn - on - t.demand.Travel
+	}, turns)
+	putDrum(w, h, s, "drum_full", of+"torque, rope right out", func(t trial) units.Torque { return t.set(on).AtFull.Wind }, nmm, lbfIn)
+	putDrum(w, h, s, "drum_stress", of+"stress, rope right out", func(t trial) units.Pressure { return t.set(on).Stress }, mpa, ksi)
+	pull := putDrum(w, h, s, "drum_pull", of+"pull on the rope, right out", func(t trial) units.Force {
+		return units.Force(float64(t.set(on).AtFull.Wind) / (float64(t.sizes.seat) / 2))
 	}, newton, lbf)
-	w.s.Add("Pull on the rope, right out", "F = M₂ / (D / 2)", fmt.Sprintf("%.0f N mm / (%s / 2)", c.AtFull.NewtonMillimetres(), mm(d.RopeSeat)), sheet.Show(pull.Reading(), newton))
+	w.s.Add("Pull on the rope, right out", "F = M₂ / (D / 2)", fmt.Sprintf("%.0f N mm / (%s / 2)", out, mm(d.RopeSeat)), sheet.Show(pull.Reading(), newton))
 }
 
 // rubbed is what to say of friction, where the file has some.
@@ -176,6 +199,18 @@ func (h *Drummed) rubbed() string {
 		return ""
 	}
 	return fmt.Sprintf(", when friction takes %.0f %%", 100*h.rules.Friction)
+}
+
+// beyondLine is what the torque with the rope right out has besides the straight line.
+func (h *Drummed) beyondLine() string {
+	text := ""
+	if h.rules.Friction != 0 {
+		text = fmt.Sprintf(" × %.2f", 1+h.rules.Friction)
+	}
+	if h.Set.AtFull.Regime == springs.Closing {
+		text += ", and what the last turn before solid adds"
+	}
+	return text
 }
 
 // drumMost writes how much more may be wound on, and what friction that makes
@@ -199,12 +234,7 @@ func (w *writer) drumMost(h *Drummed, s *Stripped) {
 // drumStored writes what the strip holds with the rope right out.
 func (w *writer) drumStored(h *Drummed, s *Stripped, on units.Angle) {
 	stored := putDrum(w, h, s, "drum_stored", "strip "+s.Name+": stored, rope right out", func(t trial) units.Energy {
-		full := math.Min((on + t.demand.Travel).Turns(), t.choice.Spring.Turns()) // solid is solid
-		e, err := t.choice.Spring.Energy(full)
-		if err != nil {
-			return units.Energy(math.NaN())
-		}
-		return e
+		return t.set(on).Stored
 	}, joule, footPound)
 	w.s.Add(fmt.Sprintf("Stored with %s wound on and the rope right out: the area under the torque, in radians", turnsOf(on)), "U ≈ M θ / 2", "", sheet.Show(stored.Reading(), joule))
 	w.hazard(fmt.Sprintf("Rope drum: with %s wound on and the rope right out the strip holds", turnsOf(on)), stored.Value, "It comes out at once when the rope or the strip's end is let go, and takes a hand round with it.")
@@ -249,7 +279,7 @@ func (w *writer) drumAsk(h *Drummed) {
 	if d.Steel.Assumed != "" {
 		text := fmt.Sprintf("The steel of the strips is not named; the sums take %s. Is it hardened and tempered spring strip, and how hard? Have the seller put it in writing.", d.Steel.Assumed)
 		if s, works := h.chosen(); works {
-			need := s.Choice.Stress.Megapascals()
+			need := h.Set.Stress.Megapascals()
 			text += fmt.Sprintf(" Strip %s needs a tensile strength of %.0f MPa at least, which is about %.0f Vickers (strength %.1f times the Vickers number, common practice).", s.Name, need, need/perVickers, perVickers)
 			if l, err := springs.StripLimits("C67S", "+QT"); err == nil {
 				text += fmt.Sprintf(" Hardened and tempered C67S may be anything from %.0f MPa to %.0f MPa (%s).", l.Least.Megapascals(), l.Most.Megapascals(), l.Source)

@@ -104,7 +104,10 @@ func TestByHand(t *testing.T) {
 		{"strip_3_full", 480 + travel*c},
 		{"strip_3_stress", math.Pi * 206e3 * 0.8 * (480/c + travel) / 2000},
 		{"drum_wind", 4},
-		{"drum_pull", (480 + travel*a) / 40},
+		{"drum_pull", (4 + travel) * a / 40},
+		{"drum_full", (4 + travel) * a},
+		{"drum_stress", math.Pi * 206e3 * 0.6 * (4 + travel) / 2400},
+		{"drum_left", there(0.6, 2400) - 4 - travel},
 		{"drum_most_wind", 1490*2400/(math.Pi*206e3*0.6) - travel},
 		{"drum_friction", 100 * (1 - 480/a/(1490*2400/(math.Pi*206e3*0.6)-travel))},
 		{"drum_old", 100 * math.Pow(0.60/0.61, 3) * 2310 / 2400},
@@ -159,6 +162,8 @@ func TestVerdicts(t *testing.T) {
 	text := plain(strings.Join(r.Section.Answer, "\n"))
 	for _, want := range []string{
 		"take strip A. With the rope home wind on 4 turns first, 3.9 at least and 4.6 at most",
+		"Wound on 4 turns it has 1057 N mm and 1387 MPa right out, 26.4 N (5.9 lbf) at the rope.",
+		"That stress is 93 % of its least strength; 87 % is usual for steady bending (Shigley",
 		"Strip B fails by its turns: 14.046 turns wanted, 13.282 there: 0.764 too few",
 		"That is with 0.5 left to spare; with none it would still end 0.3 turns ± 0.6 turns before the rope does.",
 		"close to the strip's own strength. At the rope that is 53 N (11.9 lbf) right out, 2.0 times the pull of A.",
@@ -170,8 +175,10 @@ func TestVerdicts(t *testing.T) {
 		require.Contains(t, text, want)
 	}
 	require.Contains(t, strings.Join(r.Section.Questions, "\n"), "The steel of the strips is not named; the sums take strip C67S typical.")
-	require.Contains(t, strings.Join(r.Section.Questions, "\n"), "tensile strength of 1370 MPa at least, which is about 428 Vickers")
+	require.Contains(t, strings.Join(r.Section.Questions, "\n"), "tensile strength of 1387 MPa at least, which is about 434 Vickers")
 	require.Contains(t, strings.Join(r.Section.Cautions, "\n"), "as much as a 1 kg hammer falling 2.9 m")
+	require.Contains(t, plain(strings.Join(r.Section.Scribe, "\n")), "the end bears on it with 88 N") // 1057 N mm / 12 mm
+	require.NotContains(t, strings.Join(r.Section.Questions, "\n"), "The file does not say")
 	require.Len(t, r.Section.Pictures, 2)
 	for _, p := range r.Section.Pictures {
 		require.Contains(t, p.SVG, "<svg")
@@ -196,6 +203,8 @@ func TestOtherwise(t *testing.T) {
 		{"a hand's limit", `spare_turns = 0.5`, "most_pull = \"40 N\"", "Strip C fails by its torque at full", "Strip C works"},
 		{"too wide", `width = "13.0 mm ± 0.1 mm"`, `width = "16 mm"`, "Strip C fails by its width: strip 16.00 mm, room for 15.00 mm: 1.00 mm too much", ""},
 		{"only C", "[[drum.strip]]\nname = \"A\"\nthickness = \"0.60 mm ± 0.01 mm\"", "[[drum.strip]]\nname = \"A\"\nthickness = \"0.35 mm ± 0.01 mm\"", "strip C works on paper", "may then go in friction"},
+		{"no slot", `slot_depth = "4 mm"`, "", "Give drum.make.slot_depth for the slot in the arbor.", "drum.make.pin"},
+		{"no depth", `depth = "15`, `# depth = "15`, "Give drum.depth for the width of the strip", "drum.make.pin"},
 		{"spacer without play", `side_play = "0.3 mm"`, "", "the strip leaves 2.3 mm", ""},
 		{"held firmly", `play = "0.3 mm" `, "least_preload = \"90°\"\nplay = \"0.3 mm\" ", "90° wound on at rest", "held firmly enough"},
 		{"legs", `play = "0.3 mm" `, "legs = [\"15 mm\", \"20 mm\"]\nplay = \"0.3 mm\" ", "Wire of 1.22 mm works", "How long are the legs"},
