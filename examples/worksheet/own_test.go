@@ -78,6 +78,19 @@ func TestEverySlipIsNamedAndNoRightFigureAccused(t *testing.T) {
 	t.Logf("%d slips", count)
 }
 
+// angleAt and dropAt are the crank as books print it, in degrees.
+func angleAt(drop, stroke, rod float64) float64 {
+	r := stroke / 2
+	y := r + rod - drop
+	return math.Acos((r*r+y*y-rod*rod)/(2*r*y)) * 180 / math.Pi
+}
+
+func dropAt(degrees, stroke, rod float64) float64 {
+	r := stroke / 2
+	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	return r*(1-cos) + rod - math.Sqrt(rod*rod-r*r*sin*sin)
+}
+
 // The slips people make, each with the figure it gives, worked by hand from the
 // demo engine's readings.
 func TestSlipsByHand(t *testing.T) {
@@ -86,6 +99,7 @@ func TestSlipsByHand(t *testing.T) {
 	drop := 3.0 / 16 * 25.4
 	girth := (1118.5 + 1118.0 + 1118.5) / 3
 	advance := figures["card.advance"].Value
+	rod := ((6.624+6.625+6.621)/3 - (0.6245+1.1245)/2) * 25.4
 	for _, tc := range []struct {
 		key  string
 		got  float64
@@ -105,6 +119,20 @@ func TestSlipsByHand(t *testing.T) {
 		{"points.per_hundredth_mm", figures["points.per_thou"].Value, "a thou for a hundredth"},
 		{"compression.swept", 4 * figures["compression.swept"].Value, "the bore for its half"},
 		{"compression.geometric", figures["compression.trapped"].Value, "the trapped ratio"},
+		{"card.arc", girth / 2 / math.Pi * advance, "degrees put where radians belong"},
+		{"card.chord", girth / math.Pi * math.Abs(math.Sin(advance/2)), "degrees taken for radians in the sine"},
+		{"card.drop", dropAt(advance*180/math.Pi, stroke, rod), "degrees taken for radians in sine and cosine"},
+		{"card.dial", drop / math.Cos(12), "degrees taken for radians in the cosine"},
+		{"card.advance", angleAt(100*drop/stroke, stroke, rod), "percentage of the stroke for the drop"},
+		{"card.advance", angleAt(1.875, stroke, rod), "thou taken for hundredths"},
+		{"card.advance", angleAt(drop, 2*stroke, rod), "stroke for the throw"},
+		{"card.advance", angleAt(drop/math.Cos(12*math.Pi/180), stroke, rod), "lean applied the wrong way"},
+		{"crank.rod", (6.624 + 6.625 + 6.621) / 3 * 25.4, "pins not taken off"},
+		{"crank.stroke", (77.70 + 77.80 + 77.70) / 3, "crown at the top forgotten"},
+		{"ports.exhaust_opens", 180 - figures["ports.exhaust_opens"].Value, "counted from the bottom"},
+		{"ports.exhaust_shuts", figures["ports.exhaust_opens"].Value, "the opening for the closing"},
+		{"oil.for_tank", figures["oil.tank"].Value * 1000 / 16, "parts to parts for parts per whole"},
+		{"oil.tank", 10.5 * 7 * 5.25 * 0.016387064 * 3.785411784 / 4.54609, "american measures for imperial ones"},
 		{"oil.for_can", 20000. / 17, "parts per whole for parts to parts"},
 		{"oil.petrol_to_oil", 17, "parts of the whole"},
 		{"oil.for_can", 1500, "no well-known slip"},

@@ -18,6 +18,8 @@ func (b *bench) pointSlips(f sheet.Figure, figures map[string]sheet.Figure) []sl
 		return []slip{{"a thou for a hundredth of a millimetre", figures["points.per_thou"].Value, "a thou is two and a half hundredths"}}
 	case f.Key == "points.per_thou" && has(figures, "points.per_hundredth_mm"):
 		return []slip{{"a hundredth of a millimetre for a thou", figures["points.per_hundredth_mm"].Value, "a thou is two and a half hundredths"}}
+	case f.Key == "lever.range" && has(figures, "lever.advanced", "lever.retarded"):
+		return []slip{{"the sign of full retard lost", figures["lever.advanced"].Value - math.Abs(figures["lever.retarded"].Value), "a spark after the top counts below nought, and the range is from one to the other"}}
 	case f.Key == "lever.retarded_when_set" && has(figures, "lever.retarded"):
 		return []slip{{"full retard as it was before the drive was slipped", figures["lever.retarded"].Value, "slipping the drive moves both ends of the lever"}}
 	}
@@ -53,6 +55,13 @@ func (b *bench) openingSlips(f sheet.Figure, figures map[string]sheet.Figure) []
 	return out
 }
 
+func b01(is bool) float64 {
+	if is {
+		return 1
+	}
+	return 0
+}
+
 // portSlips are those of ports.
 func (b *bench) portSlips(f sheet.Figure, figures map[string]sheet.Figure) []slip {
 	if b.job.Ports == nil || b.crank == nil {
@@ -64,6 +73,14 @@ func (b *bench) portSlips(f sheet.Figure, figures map[string]sheet.Figure) []sli
 		deck := mean(b.job.Crank.CrownTop, 0).Value
 		if p.skirt {
 			edge -= b.job.Crank.Skirt.Value
+		}
+		switch f.Key {
+		case "ports." + p.key + "_opens":
+			if !p.skirt {
+				out = append(out, slip{"the angle counted from the bottom", 180 - f.Value, "the figures count from top dead centre"})
+			}
+		case "ports." + p.key + "_shuts":
+			out = append(out, slip{"the opening for the closing", math.Abs(360*b01(!p.skirt) - f.Value), "going down the port opens, coming up it shuts: as far before the dead centre as after"})
 		}
 		var per float64 // of the figure for one half duration
 		switch f.Key {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.com/benchsums/examples/internal/sheet"
+	"example.com/benchsums/geometry"
 	"example.com/benchsums/ignition"
 	"example.com/benchsums/units"
 )
@@ -20,6 +21,7 @@ func (b *bench) timingSlips(f sheet.Figure, figures map[string]sheet.Figure) []s
 	case "card.dial":
 		x := figures["card.drop"].Value
 		return []slip{
+			{"degrees taken for radians in the cosine", x / math.Cos(b.lean.Value.Degrees()), "a calculator set to radians takes 12° for 12 radians"},
 			{"the lean of the gauge ignored", x, "in a leaning hole the gauge moves further than the piston"},
 			{"multiplying by the cosine of the lean instead of dividing", x * math.Cos(float64(b.lean.Value)), "the gauge moves further than the piston, not less far"},
 		}
@@ -30,6 +32,10 @@ func (b *bench) timingSlips(f sheet.Figure, figures map[string]sheet.Figure) []s
 		}
 	case "tdc.position":
 		return b.positionSlips()
+	case "crank.stroke":
+		return b.strokeSlips()
+	case "crank.rod":
+		return b.rodSlips()
 	}
 	return nil
 }
@@ -49,8 +55,20 @@ func (b *bench) advanceSlips() []slip {
 	if b.crank == nil {
 		return out
 	}
-	if a, _, err := b.crank.AnglesAtDrop(b.card.drop.Value * units.Length(math.Cos(float64(b.lean.Value)))); err == nil && b.lean.Value != 0 {
-		out = append(out, slip{"the lean of the gauge ignored", a.Degrees(), "a dial that shows the drop in a leaning hole has moved further than the piston"})
+	drop, cos := b.card.drop.Value, units.Length(math.Cos(float64(b.lean.Value)))
+	at := func(name string, drop units.Length, why string) {
+		if a, _, err := b.crank.AnglesAtDrop(drop); err == nil && drop != b.card.drop.Value {
+			out = append(out, slip{name, a.Degrees(), why})
+		}
+	}
+	at("the lean of the gauge ignored", drop*cos, "a dial that shows the drop in a leaning hole has moved further than the piston")
+	at("the lean applied the wrong way", drop/cos, "the piston moves less than a gauge that leans, not more")
+	at("the percentage of the stroke for the drop", units.Length(100*drop/b.stroke.Value)*units.Millimetre, "per cent are of the stroke and not millimetres")
+	at("thou taken for hundredths of a millimetre", drop/2.54, "a thou is 0.0254 mm, two and a half hundredths")
+	if c, err := geometry.NewCrank(2*b.stroke.Value, b.rod.Value); err == nil {
+		if a, _, err := c.AnglesAtDrop(drop); err == nil {
+			out = append(out, slip{"the stroke for the throw", a.Degrees(), "the throw is half the stroke"})
+		}
 	}
 	return out
 }
@@ -61,10 +79,38 @@ func (b *bench) dropSlips() []slip {
 		return nil
 	}
 	a, s := float64(b.card.advance.Value), b.stroke.Value.Millimetres()
-	return []slip{
+	deg := b.card.advance.Value.Degrees()
+	out := []slip{}
+	if b.crank != nil {
+		out = append(out, slip{"degrees taken for radians in sine and cosine", b.crank.Drop(units.Angle(deg)).Millimetres(), "a calculator set to radians takes 25° for 25 radians"})
+	}
+	return append(out, []slip{
 		{"the rod taken as endless", s / 2 * (1 - math.Cos(a)), "a rod of ordinary length leans, and the piston is further down"},
 		{"the stroke for the throw", s * (1 - math.Cos(a)), "the throw is half the stroke"},
 		{"the percentage of the stroke for the drop", 100 * float64(b.card.drop.Value/b.stroke.Value), "per cent are of the stroke and not millimetres"},
+	}...)
+}
+
+// strokeSlips are wrong strokes from the crown's depths.
+func (b *bench) strokeSlips() []slip {
+	c := b.job.Crank
+	top, bottom := mean(c.CrownTop, 0).Value.Millimetres(), mean(c.CrownBottom, 0).Value.Millimetres()
+	return []slip{
+		{"the depth of the crown at the top forgotten", bottom, "the crown stands below the face at the top already: take that off"},
+		{"the depth of the crown at the top added", bottom + top, "it is to be taken off: the piston starts from there"},
+	}
+}
+
+// rodSlips are wrong rods from over the pins.
+func (b *bench) rodSlips() []slip {
+	c := b.job.Crank
+	if c.GudgeonPin == nil || c.Crankpin == nil {
+		return nil
+	}
+	over, pins := mean(c.RodOverPins, 0).Value, c.GudgeonPin.Value+c.Crankpin.Value
+	return []slip{
+		{"the pins not taken off", over.Millimetres(), "over the far sides of the pins is half of each pin too long"},
+		{"the whole of both pins taken off", (over - pins).Millimetres(), "only half of each pin lies outside its centre"},
 	}
 }
 
@@ -114,13 +160,27 @@ func (b *bench) rimSlips(f sheet.Figure, figures map[string]sheet.Figure) []slip
 	case "card.arc":
 		return append(piSlips(f.Value, 1),
 			slip{"the chord for the arc", figures["card.chord"].Value, "a rule laid straight across is shorter than the way along the rim"},
+			slip{"degrees put where radians belong in s = Rθ", f.Value * 180 / math.Pi, "the arc is the radius times the angle in radians: 57.3° to one"},
 			slip{"the diameter for the radius in s = Rθ", 2 * f.Value, "the arc is the radius times the angle in radians"})
 	case "card.chord":
-		return []slip{{"the arc for the chord", figures["card.arc"].Value, "the way along the rim is longer than a rule laid straight across"}}
+		deg := 0.0
+		if b.card != nil {
+			deg = b.card.advance.Value.Degrees()
+		}
+		return []slip{
+			{"the arc for the chord", figures["card.arc"].Value, "the way along the rim is longer than a rule laid straight across"},
+			{"degrees taken for radians in the sine", math.Abs(d * math.Sin(deg/2)), "a calculator set to radians takes 25° for 25 radians"},
+		}
 	case "card.rim":
 		if b.tdc != nil && has(figures, "card.arc") {
 			tdc := b.tdc.Value.Millimetres()
-			return []slip{{"the wrong side of top dead centre", 2*tdc - f.Value, "with a pointer that stands still the spark mark lies ahead of the TDC mark in the direction of rotation"}}
+			chord := figures["card.chord"].Value
+			laid := tdc - chord
+			if f.Value > tdc {
+				laid = tdc + chord
+			}
+			return []slip{{"the chord laid off where the arc belongs", laid, "the figures of a rule on the rim are an arc"},
+				{"the wrong side of top dead centre", 2*tdc - f.Value, "with a pointer that stands still the spark mark lies ahead of the TDC mark in the direction of rotation"}}
 		}
 	}
 	return nil
