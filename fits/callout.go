@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"example.com/benchsums/units"
@@ -22,32 +23,52 @@ type Callout struct {
 // writes fractions means inches. The error is a *units.ParseError.
 func ParseCallout(text string) (Callout, error) {
 	body := trimDiameter(text)
+	from := len(strings.TrimRightFunc(text, unicode.IsSpace)) - len(body) // where body stands in text
 	hole, shaft, at, err := trailingClasses(body)
 	if err != nil {
-		return Callout{}, calloutError(text, err)
+		return Callout{}, calloutError(text, from+at, len(text), err)
 	}
 	number := strings.TrimRight(body[:at], " \t")
-	if last, _ := utf8.DecodeLastRuneInString(number); isDigit(last) || last == '.' {
-		if strings.ContainsAny(number, "/⁄") {
-			return Callout{}, calloutError(text, fmt.Errorf("a fraction without a unit: write %s in, or mm: %w", number, units.ErrNoUnit))
-		}
+	end := from + len(number)
+	switch last, _ := utf8.DecodeLastRuneInString(number); {
+	case number == "":
+		return Callout{}, refusedCallout(text, from, noNominal(hole, shaft), units.ErrSyntax)
+	case !isDigit(last) && last != '.':
+	case strings.ContainsAny(number, "/⁄"):
+		return Callout{}, refusedCallout(text, from, fmt.Sprintf("a fraction without a unit: write %s in, or mm", number), units.ErrNoUnit)
+	default:
 		number += " mm"
 	}
 	nominal, err := units.ParseLength(number)
 	if err != nil {
-		return Callout{}, calloutError(text, err)
+		return Callout{}, calloutError(text, from, end, err)
 	}
 	return Callout{nominal, hole, shaft}, nil
 }
 
-func calloutError(text string, err error) error {
-	kind, msg := units.ErrSyntax, err.Error()
-	for _, k := range [...]error{units.ErrNoUnit, units.ErrAmbiguous, units.ErrUnknownUnit, units.ErrNotFinite, units.ErrDomain} {
-		if errors.Is(err, k) {
-			kind = k
-		}
+func refusedCallout(text string, pos int, msg string, kind error) error {
+	return &units.ParseError{Kind: "size and class", Text: strings.Clone(text), Pos: pos, Msg: msg, Err: kind}
+}
+
+// calloutError is what was wrong with the part of text that begins at from, told of the
+// whole text. The place is no further than end, since the unit behind may be our own.
+func calloutError(text string, from, end int, err error) error {
+	var part *units.ParseError
+	if !errors.As(err, &part) {
+		return refusedCallout(text, from, err.Error(), units.ErrSyntax)
 	}
-	return &units.ParseError{Kind: "size and class", Text: text, Msg: strings.TrimSuffix(msg, ": "+units.ErrNoUnit.Error()), Err: kind}
+	return refusedCallout(text, min(from+part.Pos, end), part.Msg, part.Err)
+}
+
+// noNominal says what is missing before a class or a fit that stands alone.
+func noNominal(hole, shaft Class) string {
+	if hole != (Class{}) && shaft != (Class{}) {
+		return fmt.Sprintf("no nominal size: want 25 %v/%v; ParseFit reads a fit alone", hole, shaft)
+	}
+	if hole == (Class{}) {
+		hole = shaft
+	}
+	return fmt.Sprintf("no nominal size: want 25 %v; ParseClass reads a class alone", hole)
 }
 
 // trimDiameter takes off the sign of diameter.
@@ -66,7 +87,7 @@ func trimDiameter(s string) string {
 func trailingClasses(s string) (hole, shaft Class, at int, err error) {
 	at = lastClass(s)
 	if at < 0 {
-		return hole, shaft, 0, fmt.Errorf("no class at the end: want 25 H7 or 25 H7/g6")
+		return hole, shaft, 0, classError(s, len(s), "no class at the end: want 25 H7 or 25 H7/g6", units.ErrSyntax)
 	}
 	if first := lastClass(trimBar(s[:at])); first >= 0 {
 		hole, shaft, err = ParseFit(s[first:])

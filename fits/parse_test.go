@@ -134,17 +134,32 @@ func TestParseCallout(t *testing.T) {
 	for _, tc := range []struct {
 		text string
 		kind error
+		pos  int
 		says string
 	}{
-		{"", units.ErrSyntax, "no class"}, {"25", units.ErrSyntax, "no class"}, {"25 mm", units.ErrSyntax, "no class"}, {"25 mm 3", units.ErrSyntax, "no class"},
-		{"H7", units.ErrSyntax, "number"}, {"12,5 H7", units.ErrSyntax, "12.5"}, {"1 3/16 H7", units.ErrNoUnit, "write 1 3/16 in"},
-		{"25 g6/H7", units.ErrSyntax, "comes first"}, {"25 H19", units.ErrDomain, "no such grade"}, {"25 i6", units.ErrDomain, "no such letter"},
-		{"25 furlong H7", units.ErrUnknownUnit, "furlong"},
+		{"", units.ErrSyntax, 0, "no class at the end: want 25 H7 or 25 H7/g6"},
+		{"25", units.ErrSyntax, 2, "no class at the end: want 25 H7 or 25 H7/g6"},
+		{" 25 mm ", units.ErrSyntax, 6, "no class at the end: want 25 H7 or 25 H7/g6"},
+		{"25 mm 3", units.ErrSyntax, 7, "no class at the end: want 25 H7 or 25 H7/g6"},
+		{"H7", units.ErrSyntax, 0, "no nominal size: want 25 H7; ParseClass reads a class alone"},
+		{" Ø g6", units.ErrSyntax, 4, "no nominal size: want 25 g6; ParseClass reads a class alone"},
+		{"H7/g6", units.ErrSyntax, 0, "no nominal size: want 25 H7/g6; ParseFit reads a fit alone"},
+		{"12,5 H7", units.ErrSyntax, 2, "a comma: write 12.5, with a point"},
+		{"Ø 12,5 H7", units.ErrSyntax, 5, "a comma: write 12.5, with a point"},
+		{"1 3/16 H7", units.ErrNoUnit, 0, "a fraction without a unit: write 1 3/16 in, or mm"},
+		{"25 g6/H7", units.ErrSyntax, 3, "the hole, in capitals, comes first: H7/g6"},
+		{"25 H19", units.ErrDomain, 4, "there is no such grade: want 01, 0 or 1 to 18"},
+		{"25 H7/g66", units.ErrDomain, 7, "there is no such grade: want 01, 0 or 1 to 18"},
+		{"25 i6", units.ErrDomain, 3, "the standard has no such letter: a to zc without i, l, o, q and w"},
+		{"\tdia. 25 Js7", units.ErrDomain, 9, "write both letters alike, capitals for a hole and small for a shaft: JS7, js7"},
+		{"25 furlong H7", units.ErrUnknownUnit, 3, `"furlong" is no unit of length known here: write mm, in, thou`},
+		{"x H7", units.ErrSyntax, 0, "want a number first, then the unit (mm, in, thou)"},
+		{"25 mm 3 mm H7", units.ErrTrailing, 6, `left over after mm: "3 mm"; write the length alone`},
 	} {
 		_, err := ParseCallout(tc.text)
 		var pe *units.ParseError
-		if !errors.As(err, &pe) || !errors.Is(err, tc.kind) || !strings.Contains(err.Error(), tc.says) {
-			t.Errorf("%q: %v, want %v and %q", tc.text, err, tc.kind, tc.says)
+		if !errors.As(err, &pe) || !errors.Is(err, tc.kind) || pe.Msg != tc.says || pe.Pos != tc.pos || pe.Text != tc.text || pe.Kind != "size and class" {
+			t.Errorf("%q: %v at byte %d, want %v, %q at byte %d", tc.text, err, pe.Pos, tc.kind, tc.says, tc.pos)
 		}
 	}
 }
