@@ -24,8 +24,10 @@ func (w *writer) draw(title, says string, c *picture.Chart) {
 	}
 }
 
-// drawDrum draws torque against turns of the drum, each strip wound on as it has
-// to be, with the demand laid over it: the rope home at 0.
+// drawDrum draws torque against turns of the drum, the best strip wound on as the
+// answer has it and the others by the least, with the demand laid over it: the rope
+// home at 0. With friction a strip has two curves, going home below and drawn out
+// above.
 func (w *writer) drawDrum(h *Drummed) {
 	c := picture.NewChart("", "turns of the drum from rope home", "torque, N mm")
 	says := fmt.Sprintf("The rope comes out from 0 to %.2f turns; at 0 at least %.0f N mm are wanted.", h.Travel.Turns(), h.Home.NewtonMillimetres())
@@ -39,13 +41,24 @@ func (w *writer) drawDrum(h *Drummed) {
 		if !(b.Turns() > 0) {
 			continue
 		}
-		x, y := barrelCurve(b, choice.Preload)
-		c.Curve("strip "+choice.Offer, x, y, strokes[drawn%len(strokes)])
+		on, rest := choice.Preload, choice.AtRest
+		if choice.Works && choice.Offer == h.Ranked[0].Offer {
+			on, rest = h.WindOn(), h.Set.AtRest.Drive
+		}
+		x, drive, wind := barrelCurves(b, on)
+		stroke := strokes[drawn%len(strokes)]
 		drawn++
-		says += fmt.Sprintf(" Strip %s, run down at %.1f, gives %.0f N mm at 0 and is solid at %.2f turns, %s.", choice.Offer, x[0], choice.AtRest.NewtonMillimetres(), x[len(x)-1], endsAt(x[len(x)-1], out))
+		c.Curve("strip "+choice.Offer, x, drive, stroke)
+		if h.rules.Friction > 0 {
+			c.Curve("", x, wind, stroke)
+		}
+		says += fmt.Sprintf(" Strip %s, run down at %.1f, gives %.0f N mm at 0 and is solid at %.2f turns, %s.", choice.Offer, x[0], rest.NewtonMillimetres(), x[len(x)-1], endsAt(x[len(x)-1], out))
 	}
 	if drawn == 0 {
 		return
+	}
+	if h.rules.Friction > 0 {
+		says += fmt.Sprintf(" Friction takes %.0f %% of the torque: of the two curves of a strip the lower is going home, the upper drawing the rope out.", 100*h.rules.Friction)
 	}
 	c.At(0, "home").At(out, "right out").Level(home, "wanted at home").From(0, 0).Legend(true, true)
 	w.draw("Rope drum: torque against turns, with what is asked", says, c)
@@ -58,8 +71,10 @@ func endsAt(solid, travel float64) string {
 	return "past the end of the rope"
 }
 
-// barrelCurve is the torque from run down to solid, against turns from rope home.
-func barrelCurve(b springs.Barrel, preload units.Angle) (x, y []float64) {
+// barrelCurves are the torques from run down to solid, against turns from rope home:
+// what drives the rope home, and what it takes to draw it out. Without friction they
+// are one.
+func barrelCurves(b springs.Barrel, preload units.Angle) (x, drive, wind []float64) {
 	const steps = 160
 	for i := range steps + 1 {
 		n := b.Turns() * float64(i) / steps
@@ -67,9 +82,10 @@ func barrelCurve(b springs.Barrel, preload units.Angle) (x, y []float64) {
 		if err != nil {
 			continue
 		}
-		x, y = append(x, n-preload.Turns()), append(y, m.Mean.NewtonMillimetres())
+		x = append(x, n-preload.Turns())
+		drive, wind = append(drive, m.Drive.NewtonMillimetres()), append(wind, m.Wind.NewtonMillimetres())
 	}
-	return x, y
+	return x, drive, wind
 }
 
 // drawLever draws torque against the lever's angle, each coil wound on as it has

@@ -1,6 +1,7 @@
 package springsheet
 
 import (
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
@@ -222,6 +223,33 @@ func TestOtherwise(t *testing.T) {
 			}
 		})
 	}
+}
+
+// With friction the picture shows what drives the rope home and what draws it out, and
+// its words, the curves and the figures are of one setting.
+func TestChartWithFriction(t *testing.T) {
+	r := worked(t, changed(t, demo(t), "spare_turns = 0.5", "spare_turns = 0.5\nfriction = \"20 %\""))
+	s, works := r.Drum.chosen()
+	require.True(t, works)
+	on, travel := r.Drum.WindOn(), r.Drum.Travel.Turns()
+	x, drive, wind := barrelCurves(s.Choice.Spring, on)
+	near(t, "run down at", x[0], -on.Turns(), 1e-12)
+	rate, checked := s.Choice.Spring.Rate().NewtonMillimetresPerTurn(), 0
+	for i := range x {
+		near(t, "winding over driving", wind[i]*0.8, drive[i]*1.2, 1e-12)
+		if x[i] >= 0 && x[i] <= travel && x[i] < x[len(x)-1]-1 {
+			near(t, "driving", drive[i], 0.8*rate*(x[i]+on.Turns()), 1e-9)
+			checked++
+		}
+	}
+	require.Greater(t, checked, 20)
+	near(t, "pull", figure(t, r, "drum_pull").Value, r.Drum.Set.AtFull.Wind.NewtonMillimetres()/40, 5e-3)
+	says := plain(r.Section.Pictures[0].Says)
+	require.Contains(t, says, fmt.Sprintf("gives %.0f N mm at 0", r.Drum.Set.AtRest.Drive.NewtonMillimetres()))
+	require.Contains(t, says, "Friction takes 20 % of the torque")
+	none := worked(t, demo(t)).Section.Pictures[0]
+	require.NotContains(t, none.Says, "Friction takes")
+	require.Less(t, strings.Count(none.SVG, "<path"), strings.Count(r.Section.Pictures[0].SVG, "<path"))
 }
 
 // A strip that is all but solid with the rope right out has a figure for everything,
