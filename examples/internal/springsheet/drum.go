@@ -215,13 +215,27 @@ func (s sizes) torque(pull units.Force) units.Torque {
 }
 
 // A window is what may be wound on: the least brings the rope home, the most
-// leaves the spare turns and keeps within the strip's least strength.
+// leaves the spare turns, keeps within the strip's least strength and asks no more of
+// the hand than it may.
 type window struct{ least, most units.Angle }
 
 // window returns the pre-winds that will do for a strip.
 func (h *Drummed) window(c springs.Choice[springs.Barrel], travel units.Angle, strength units.Pressure) window {
 	most := math.Min(c.Spring.Turns()-h.rules.SpareTurns, c.Spring.TurnsAtStress(strength))
+	if n, err := h.turnsAtMostPull(c.Spring); err == nil {
+		most = math.Min(most, n)
+	}
 	return window{c.Preload, units.Angle(most)*units.Turn - travel}
+}
+
+// turnsAtMostPull are those at which drawing the rope out takes the most that is asked;
+// an error where nothing is, or the strip is solid before that.
+func (h *Drummed) turnsAtMostPull(b springs.Barrel) (float64, error) {
+	if h.Job.MostPull == nil {
+		return 0, units.ErrDomain
+	}
+	rubs := (1 - h.rules.Friction) / (1 + h.rules.Friction) // of the torque drawing out, what would drive home
+	return b.PreWind(units.Torque(float64(h.torque(*h.Job.MostPull)) * rubs))
 }
 
 // windOn is the pre-wind to begin with: the least in half turns, or the least

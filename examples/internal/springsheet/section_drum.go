@@ -220,8 +220,12 @@ func (w *writer) drumMost(h *Drummed, s *Stripped) {
 	most := putDrum(w, h, s, "drum_most_wind", "strip "+s.Name+": turns to wind on, at most", func(t trial) units.Angle {
 		return h.window(t.choice, t.demand.Travel, strength).most
 	}, turns)
+	and := ""
+	if n, err := h.turnsAtMostPull(b); err == nil {
+		and = fmt.Sprintf(" (and %.2f for the most pull)", n)
+	}
 	w.s.Add("The most to wind on: short of solid, with the turns to spare, and within the strip's least strength", "n₁ = lesser of (turns there are − spare) and σ L / (π E t), less n",
-		fmt.Sprintf("%.2f − %g and %.2f, less %.2f", b.Turns(), h.rules.SpareTurns, b.TurnsAtStress(strength), h.Travel.Turns()), sheet.Show(most.Reading(), turns))
+		fmt.Sprintf("%.2f − %g and %.2f, less %.2f", b.Turns(), h.rules.SpareTurns, b.TurnsAtStress(strength), h.Travel.Turns())+and, sheet.Show(most.Reading(), turns))
 	if h.Job.Friction != nil {
 		return
 	}

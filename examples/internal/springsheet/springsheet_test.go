@@ -225,6 +225,23 @@ func TestOtherwise(t *testing.T) {
 	}
 }
 
+// What is to be wound on first keeps to the most that the hand is to pull, as do the
+// pictures and the parts marked out by it.
+func TestWindOnKeepsToTheMostPull(t *testing.T) {
+	for _, friction := range []string{"", "\nfriction = \"2 %\""} {
+		r := worked(t, changed(t, demo(t), "spare_turns = 0.5", "spare_turns = 0.5\nmost_pull = \"26.9 N\""+friction))
+		s, works := r.Drum.chosen()
+		require.True(t, works)
+		require.Equal(t, "A", s.Name)
+		require.LessOrEqual(t, r.Drum.Set.AtFull.Wind.NewtonMillimetres(), 26.9*40*(1+1e-9))
+	}
+	r := worked(t, changed(t, demo(t), "spare_turns = 0.5", "spare_turns = 0.5\nmost_pull = \"26.2 N\""))
+	s, _ := r.Drum.chosen()
+	near(t, "wind on", float64(r.Drum.WindOn()), float64(s.Choice.Preload), 1e-12) // 4 turns would pull 26.4 N
+	perTurn := math.Pi * 206e3 * 12.7 * 0.6 * 0.6 * 0.6 / (6 * 2400)
+	near(t, "at most", figure(t, r, "drum_most_wind").Value, 26.2*40/perTurn-1150/(math.Pi*80), 5e-3)
+}
+
 // With friction the picture shows what drives the rope home and what draws it out, and
 // its words, the curves and the figures are of one setting.
 func TestChartWithFriction(t *testing.T) {
