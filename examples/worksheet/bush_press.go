@@ -190,6 +190,7 @@ func (u *bush) pushAndMargin(p fits.Press) error {
 func (u *bush) yields(p fits.Press) {
 	over := p.Joint().Interference
 	tightest := u.out.Value - u.part.Least + 2*difference(u.out, u.hole).Std
+	first := units.Length(math.Inf(1)) // the interference at which the weaker of the two yields
 	for _, m := range [...]struct {
 		key, what, material string
 		of                  func() (float64, error)
@@ -202,16 +203,38 @@ func (u *bush) yields(p fits.Press) {
 		if err != nil {
 			continue // no yield stress in the tables
 		}
-		at := units.Length(math.Round(float64(over/units.Thou)*margin*10)) * units.Thou / 10
+		exact := over * units.Length(margin)
+		at := units.Length(math.Round(float64(exact/units.Thou)*10)) * units.Thou / 10
+		first = min(first, exact)
 		u.figure(m.key, m.what+" yields from an interference of", units.Exact(at))
-		if over > at {
+		if over > exact {
+			u.gives = u.gives || m.what == "bush"
 			u.beyond = append(u.beyond, fmt.Sprintf("the %s, of %s, is reckoned to yield from %s of interference", m.what, m.material, sheet.Plain(at, sheet.Thou, 1)))
 		}
-		if tightest > at {
+		if tightest > exact {
 			u.s.Questions = append(u.s.Questions, fmt.Sprintf("%s: the %s, of %s as the tables have it, yields from %s of interference on, and with the measuring as it is there may be %s. %s",
 				capital(u.Name), m.what, m.material, sheet.Plain(at, sheet.Thou, 1), sheet.Plain(tightest, sheet.Thou, 1), m.ask))
 		}
 	}
+	u.elasticUpTo(first)
+}
+
+// elasticUpTo adds the outside at which the weaker of housing and bush begins to
+// yield, down to a tenth of a thou, so that a bush turned to it is still below.
+func (u *bush) elasticUpTo(first units.Length) {
+	if math.IsInf(float64(first), 0) {
+		return
+	}
+	u.elastic = down(u.hole.Value+first, units.Thou/10)
+	u.figure("outside_elastic", "outside, largest below yield, by the mean of the hole", units.Exact(u.elastic))
+	u.s.Add("Largest outside of the "+u.Name+" bush at which neither bush nor housing yields, by the mean of the hole and down to a tenth of a thou", "D + δy",
+		fmt.Sprintf("%s + %s", sheet.Plain(u.hole.Value, sheet.Inch, 5), sheet.Plain(first, sheet.Thou, 2)), sheet.Plain(u.elastic, sheet.Inch, 4))
+}
+
+// down rounds down to a step, for a size that must not be passed; what is a step
+// but for the last digits of the computer stays.
+func down(l, step units.Length) units.Length {
+	return units.Length(math.Floor(float64(l/step)+1e-6)) * step
 }
 
 // pressFriction is the range of the published coefficients of pressed joints.
@@ -260,10 +283,11 @@ func (u *bush) warmed() error {
 // dropIn adds how warm the housing must be for the bush to go in by hand: the
 // bush at 20 °C, or where that is too warm for the housing, out of a freezer.
 func (u *bush) dropIn(p fits.Press) error {
-	limit := units.Celsius(300) // plain steel and iron, fits.HeatLimits
+	warmest, freezer := "plain steel and iron", limitOf(fits.ChillLimits(), "household freezer")
 	if strings.Contains(u.HousingMaterial, "aluminium") {
-		limit = units.Celsius(150)
+		warmest = "heat-treated aluminium"
 	}
+	limit := limitOf(fits.HeatLimits(), warmest)
 	pair, err := fits.NewPair(u.part.Least, p.Joint().Hub.Expansion, u.out.Value+2*u.out.Std, p.Joint().Shaft.Expansion)
 	if err != nil {
 		return u.fail("hole", "%v", err)
@@ -271,7 +295,7 @@ func (u *bush) dropIn(p fits.Press) error {
 	for _, cold := range [...]struct {
 		at   units.Temperature
 		name string
-	}{{fits.ReferenceTemperature(), "at 20 °C"}, {units.Celsius(-18), "out of a freezer at -18 °C"}} {
+	}{{fits.ReferenceTemperature(), "at 20 °C"}, {freezer, fmt.Sprintf("out of a freezer at %.0f °C", freezer.Celsius())}} {
 		t, err := pair.HeatHole(cold.at, units.Thou)
 		if err != nil || t > limit {
 			continue
@@ -286,6 +310,17 @@ func (u *bush) dropIn(p fits.Press) error {
 	return nil
 }
 
+// limitOf finds the limit of a kind of part or means by how its name begins. What is
+// not listed stands no warming and no chilling.
+func limitOf(list []fits.HeatLimit, what string) units.Temperature {
+	for _, l := range list {
+		if strings.HasPrefix(l.What, what) {
+			return l.Limit
+		}
+	}
+	return fits.ReferenceTemperature()
+}
+
 // say puts the answer of one bush into a sentence.
 func (u *bush) say() {
 	if u.out.Value == 0 {
@@ -297,7 +332,13 @@ func (u *bush) say() {
 	}
 	text += fmt.Sprintf("; when it is home, ream to %s to %s (%s to %s).", sheet.Plain(u.ream.Min, sheet.Inch, 4), sheet.Plain(u.ream.Max, sheet.Inch, 4), sheet.Plain(u.ream.Min, sheet.Millimetre, 3), sheet.Plain(u.ream.Max, sheet.Millimetre, 3))
 	if len(u.beyond) > 0 {
-		text += fmt.Sprintf(" That is the practice of its day, or the range in the file; but %s. A looser range can be set with interference_least and interference_most.", strings.Join(u.beyond, ", and "))
+		below := fmt.Sprintf("to stay below yield turn it to %s (%s) or less", sheet.Plain(u.elastic, sheet.Inch, 4), sheet.Plain(down(u.elastic, units.Micrometre), sheet.Millimetre, 3))
+		closes := "What the bore closes in by no longer holds at the size above."
+		if u.gives {
+			closes = "What the bore closes in by is then a lower bound."
+		}
+		text += fmt.Sprintf(" That is the practice of its day, or the range in the file; but %s: %s, by the mean of the hole. %s A looser range can be set with interference_least and interference_most.", strings.Join(u.beyond, ", and "), below, closes)
+		u.s.Scribe = append(u.s.Scribe, fmt.Sprintf("%s: %s is beyond yield as reckoned; %s, and measure the hole again before the last cut.", capital(u.Name), sheet.Plain(u.out.Value, sheet.Inch, 4), below))
 	}
 	u.s.Answer = append(u.s.Answer, text)
 	u.s.Scribe = append(u.s.Scribe, fmt.Sprintf("%s: give the bush a lead of about 5°, keep it square, mark where the oil hole comes, and drill that after pressing and before reaming.", capital(u.Name)))

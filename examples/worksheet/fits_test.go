@@ -93,9 +93,23 @@ func TestFitsByHand(t *testing.T) {
 	figures.Near(t, "most push, N", f["bushes.main_push_most"].Value, 0.20*p*area, 500)
 	figures.Near(t, "housing yields, thou", f["bushes.main_housing_yields"].Value/thou, main*80*(1-d*d/(out*out))/2/p, 0.05)
 	figures.Near(t, "bush yields, thou", f["bushes.main_bush_yields"].Value/thou, main*70*(1-bored*bored/(d*d))/2/p, 0.05)
+	// The largest outside below yield: mean of the hole and the lesser interference, down to a tenth of a thou.
+	elastic := d + main*70*(1-bored*bored/(d*d))/2/p
+	figures.Near(t, "outside below yield, thou", f["bushes.main_outside_elastic"].Value/thou, math.Floor(10*elastic)/10, 1e-6)
 	// Beyond the first order it is what the interference is out times how far the bore follows it.
 	share := f["bushes.main_closes"].Value / f["bushes.main_interference"].Value
 	figures.Near(t, "standard uncertainty of the closing in, thou", f["bushes.main_closes"].Std/thou, share*f["bushes.main_interference"].Std/thou, 0.01)
+}
+
+// The sheet does not send the owner past the yield that it reckons without the
+// size that stays below it, in the answer, in the table and where he marks out.
+func TestBushBelowYield(t *testing.T) {
+	text, err := part(t, string(marrowdale))
+	require.NoError(t, err)
+	require.Equal(t, 2, strings.Count(text, "to stay below yield turn it to 1.5021 in (38.153 mm) or less"))
+	require.Contains(t, text, "What the bore closes in by is then a lower bound.")
+	require.Contains(t, text, "Main: 1.5032 in is beyond yield as reckoned")
+	require.NotContains(t, text, "Small end: 0.8145 in is beyond yield")
 }
 
 // closing is how far the bore of a bush closes in, after Lamé: diameter of the

@@ -54,7 +54,10 @@ type bush struct {
 	shuts  length         // what the bore closes in by
 	ream   fits.Clearance // least and greatest size, as lengths
 	beyond []string       // what would yield at the size to aim at
+	gives  bool           // whether the bush itself would
 	heated bool           // whether the housing is to be warmed
+
+	elastic units.Length // largest outside at which nothing yields, 0 where it is not known
 }
 
 // bushesSection answers what to turn bushes to, how far they close in and what
@@ -68,7 +71,7 @@ func (b *bench) bushesSection() (*sheet.Section, error) {
 		return nil, b.file.Errorf("bushes", "no bush: give a [[bushes.bush]] for each")
 	}
 	s := &sheet.Section{Number: 12, Key: "bushes", Title: "Bushes: what to turn, how far they close, what to ream"}
-	rows := [][]string{{"bush", "outside", "bored first", "closes in by", "ream to"}}
+	rows := [][]string{{"bush", "outside", "yields at", "bored", "closes in", "ream to"}}
 	b.bushes = nil
 	heated := false
 	for i := range j.List {
@@ -139,9 +142,12 @@ func (u *bush) fail(key, format string, args ...any) error {
 // row is the bush in the table.
 func (u *bush) row() []string {
 	inches := func(l units.Length) string { return sheet.Plain(l, sheet.Inch, 4) }
-	closes := "not known"
+	closes, elastic := "not known", "not known"
+	if u.elastic > 0 {
+		elastic = inches(u.elastic)
+	}
 	if u.shuts.Value > 0 {
 		closes = sheet.Value(u.shuts, sheet.Thou)
 	}
-	return []string{u.Name, inches(u.out.Value), inches(u.bored), closes, inches(u.ream.Min) + " to " + inches(u.ream.Max)}
+	return []string{u.Name, inches(u.out.Value), elastic, inches(u.bored), closes, strings.TrimSuffix(inches(u.ream.Min), "\u00a0in") + " to " + inches(u.ream.Max)}
 }
