@@ -3,7 +3,6 @@ package sheet
 import (
 	"encoding/json"
 	"io"
-	"math"
 )
 
 // The JSON form. Keys are stable: programs may rely on them, and on the keys
@@ -107,7 +106,7 @@ func (f Figure) json() jsonFigure {
 	j := jsonFigure{Key: f.Key, Name: f.Name, Value: f.Value, Unit: f.Unit, Note: f.Note}
 	if f.Std > 0 {
 		j.Std = &f.Std
-		if f.DoF > 0 && !math.IsInf(f.DoF, 0) {
+		if f.DoF > 0 && f.DoF < 1e4 { // more is as good as infinite
 			j.DoF = &f.DoF
 		}
 	}
