@@ -80,3 +80,22 @@ func TestPeriodAllowances(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+func TestShrunkAgainstPressed(t *testing.T) {
+	const src = "Jones, Turning and Boring, tests of shrunk and forced joints of one size and allowance"
+	along, round := ShrunkAgainstPressed()
+	figures.Figure{Printed: "3.66", Source: src}.Check(t, along)
+	figures.Figure{Printed: "3.2", Source: src}.Check(t, round)
+	// The doc says that the coefficients differ by less than the joints tested did.
+	var shrunk, pressed float64
+	for _, f := range Frictions() {
+		if f.Shrink {
+			shrunk = max(shrunk, f.High)
+		} else {
+			pressed = max(pressed, f.High)
+		}
+	}
+	if r := shrunk / pressed; !(r > 1 && r < round) {
+		t.Errorf("coefficients %g to %g: %g times", shrunk, pressed, r)
+	}
+}

@@ -72,8 +72,10 @@
 //	E7 315-400                  +185 [10]      +182   125 and IT7 of 57
 //	f8 up to 3                  −8 [11]        −6     f6 and f7 in the same row
 //	g 6-10                      −8 [12]        −5     five other tables
+//	j5, j6 18-65                −3, −4, −5 [12]   −4, −5, −7   five other tables
 //	IT5 over 500                30 35 .. 93 [4]   32 36 .. 96   GB/T and DIN reprints agree
 //	IT4 over 800                29 34 .. 69 [4]   28 33 .. 68   GB/T for the first; 5 I
+//	IT01, IT0 over 500          4.5, 6 .. [4]   none   ISO 286-1 stops them at 500 mm
 //
 // ISO corrected its own Part 2 in 2006: A13 315-355, E8 80-120, R10 18-30 and f9 250-315.
 // The figures here are the corrected ones. JS and js keep their half micrometres;
@@ -121,8 +123,8 @@
 // how far a bush closes in (Press). What roughness takes from the interference is
 // published as 0.8 (Rz1 + Rz2) and, lately, as half of that: both are here under their
 // years. Shrunk joints held 3.66 times as much along and 3.2 times as much round as
-// pressed ones of the same allowance in the tests that Jones quotes [15]; the
-// coefficients of DIN 7190 differ by about two.
+// pressed ones of the same allowance in the tests that Jones quotes [15]
+// (ShrunkAgainstPressed); the coefficients of DIN 7190 differ by about two.
 //
 // # Clamps and rings
 //

@@ -195,3 +195,9 @@ func ExampleFrictions() {
 	fmt.Printf("%s, %s: %.2f (%s)\n", f.Pair, f.Condition, f.Low, f.Source)
 	// Output: steel on steel, oil injected, mineral oil: 0.12 (DIN 7190-1:2017, 5.3, by a secondary source)
 }
+
+func ExampleShrunkAgainstPressed() {
+	along, round := fits.ShrunkAgainstPressed()
+	fmt.Printf("in an old test a shrunk joint held %.2f times as much along and %.1f times round\n", along, round)
+	// Output: in an old test a shrunk joint held 3.66 times as much along and 3.2 times round
+}

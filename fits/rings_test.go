@@ -95,14 +95,32 @@ func TestHotBoreErrors(t *testing.T) {
 	}
 }
 
+// The habits, one by one, so that no number of them changes unseen.
 func TestCustoms(t *testing.T) {
-	for _, c := range Customs() {
-		if c.What == "" || c.Source != "common practice, no source" || !(c.Low > 0 && c.Low < c.High && c.High < 0.01) {
-			t.Errorf("%+v", c)
+	want := []struct {
+		what      string
+		low, high float64 // of the diameter
+	}{
+		{"journal in a plain bush, splash or oil-mist", 0.0010, 0.0015},
+		{"journal in a plain bush, well oiled and slow", 0.0005, 0.0010},
+		{"gudgeon pin in a bronze bush", 0.0005, 0.0010},
+		{"cast-iron piston, skirt, in a cast-iron bore", 0.0010, 0.0020},
+		{"cast-iron piston, lands above the top ring", 0.0040, 0.0060},
+		{"aluminium piston, skirt, in a cast-iron bore", 0.0015, 0.0030},
+		{"piston ring, end gap, against the bore", 0.0030, 0.0045},
+	}
+	got := Customs()
+	if len(got) != len(want) {
+		t.Fatalf("%d habits, want %d", len(got), len(want))
+	}
+	for i, w := range want {
+		c := got[i]
+		if c != (Custom{w.what, w.low, w.high, "common practice, no source"}) {
+			t.Errorf("%+v, want %+v", c, w)
 		}
 		r := c.Clearance(units.Inch)
-		figures.Near(t, c.What, r.Min.Inches(), c.Low, 1e-12)
-		figures.Near(t, c.What, r.Max.Inches(), c.High, 1e-12)
+		figures.Near(t, c.What, r.Min.Inches(), w.low, 1e-12)
+		figures.Near(t, c.What, r.Max.Inches(), w.high, 1e-12)
 	}
 }
 

@@ -118,9 +118,22 @@ func TestCautionsAndLimits(t *testing.T) {
 	if len(HeatCautions()) < 5 || len(PressCautions()) < 5 {
 		t.Error("cautions")
 	}
-	for _, l := range append(HeatLimits(), ChillLimits()...) {
-		if l.What == "" || l.Source == "" || !(l.Limit.Celsius() >= -100 && l.Limit.Celsius() <= 300) {
-			t.Errorf("%+v", l)
+	// One by one, so that no limit changes unseen.
+	want := []struct {
+		what    string // how it begins
+		celsius float64
+	}{
+		{"ball bearings and hardened steel", 120}, {"heat-treated aluminium", 150}, {"case-hardened steel", 160}, {"plain steel and iron", 300},
+		{"household freezer", -18}, {"dry ice", -78},
+	}
+	got := append(HeatLimits(), ChillLimits()...)
+	if len(got) != len(want) || len(ChillLimits()) != 2 {
+		t.Fatalf("%d limits, want %d, the last 2 for chilling", len(got), len(want))
+	}
+	for i, w := range want {
+		if !strings.HasPrefix(got[i].What, w.what) || got[i].Source == "" {
+			t.Errorf("%+v, want %s", got[i], w.what)
 		}
+		figures.Near(t, w.what, got[i].Limit.Celsius(), w.celsius, 1e-9)
 	}
 }
