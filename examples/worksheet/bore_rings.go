@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.com/benchsums/examples/internal/sheet"
 	"example.com/benchsums/fits"
@@ -75,6 +76,7 @@ func (b *bench) newRings(s *sheet.Section) error {
 	most := units.Length(gapMost) * w.unworn.Value
 	opens := fits.GapChange(w.top.Value - w.unworn.Value)
 	std := math.Pi * difference(w.top, w.unworn).Std
+	w.newGap = units.WithStd(least+opens, std)
 	s.Figures = append(s.Figures,
 		sheet.Of("bore.new_gap", "new ring, least end gap below ring travel", units.Exact(least), sheet.Millimetre, sheet.Thou),
 		sheet.Of("bore.new_gap_at_top", "which at the top of ring travel opens to", units.WithStd(least+opens, std), sheet.Millimetre, sheet.Thou))
@@ -85,7 +87,7 @@ func (b *bench) newRings(s *sheet.Section) error {
 	if least+opens > most {
 		over = "beyond"
 	}
-	s.Questions = append(s.Questions, fmt.Sprintf("Is the bore fit for new rings as it is? That gap at the top is %s the %s at which a maker of rings speaks of an oversize bore; the table has what else is published. A slow engine that need only pump water may live with more than one that must start easily and keep its crankcase tight.", over, thouAnd(most)))
+	s.Questions = append(s.Questions, fmt.Sprintf("Will the engine as it is used do with new rings in this bore? The gap of such a ring at the top is %s the %s at which a maker of rings speaks of an oversize bore; the table has what else is published. A slow engine that need only pump water may live with more than one that must start easily and keep its crankcase tight.", over, thouAnd(most)))
 	return nil
 }
 
@@ -110,6 +112,9 @@ func (b *bench) boreLimits(s *sheet.Section) {
 		row("ovality", units.WithStd(ovality, two), "rebore over "+thou(carForm), carBook)
 		taper, _, _ := w.survey.Taper()
 		row("taper", units.WithStd(taper, two), "rebore over "+thou(carForm), "the same, a car's that turns much faster")
+		fitForRings(s, held{"wear", units.WithStd(wear, two), units.Length(wearToRebore) * w.unworn.Value},
+			held{"ovality", units.WithStd(ovality, two), carForm}, held{"taper", units.WithStd(taper, two), carForm},
+			held{"gap of a new ring at the top", w.newGap, units.Length(gapMost) * w.unworn.Value})
 	}
 	if p == nil {
 		b.addLimits(s, t)
@@ -130,6 +135,49 @@ func (b *bench) boreLimits(s *sheet.Section) {
 		}
 	}
 	b.addLimits(s, t)
+}
+
+// A held is something found, to be held against a limit.
+type held struct {
+	what  string
+	here  length
+	limit units.Length
+}
+
+// fitForRings answers first, from the evidence alone: what is within the published
+// limits, what is past them, and of what the measuring cannot tell.
+func fitForRings(s *sheet.Section, found ...held) {
+	var within, past, unsure []string
+	for _, h := range found {
+		text := fmt.Sprintf("the %s (%s against %s)", h.what, sheet.Plain(h.here.Value, sheet.Thou, 1), sheet.Plain(h.limit, sheet.Thou, 1))
+		switch give := 2 * h.here.Std; {
+		case h.here.Value+give <= h.limit:
+			within = append(within, text)
+		case h.here.Value-give > h.limit:
+			past = append(past, text)
+		case h.here.Value > h.limit:
+			unsure = append(unsure, text+", past it as read")
+		default:
+			unsure = append(unsure, text+", within it as read")
+		}
+	}
+	var parts []string
+	for _, p := range [...]struct {
+		lead string
+		list []string
+	}{{"past them: ", past}, {"the measuring cannot tell: ", unsure}, {"within them: ", within}} {
+		if len(p.list) > 0 {
+			parts = append(parts, p.lead+strings.Join(p.list, ", "))
+		}
+	}
+	answer := "By the published limits in the table, none of them the maker's, the bore is fit for new rings in all that was measured; "
+	switch {
+	case len(past) > 0:
+		answer = "By the published limits in the table, none of them the maker's, the bore is not fit for new rings as it is; "
+	case len(unsure) > 0:
+		answer = "Whether the bore is fit for new rings by the published limits in the table, none of them the maker's, is not settled; "
+	}
+	s.Answer = append([]string{answer + strings.Join(parts, "; ") + "."}, s.Answer...)
 }
 
 func (b *bench) addLimits(s *sheet.Section, t sheet.Table) {

@@ -112,6 +112,19 @@ func TestBushBelowYield(t *testing.T) {
 	require.NotContains(t, text, "Small end: 0.8145 in is beyond yield")
 }
 
+// The sheet answers first whether the bore is fit for new rings, from the evidence,
+// and leaves the use of the engine as the question.
+func TestBoreAnswersFirst(t *testing.T) {
+	b, _ := worked(t)
+	s, err := b.boreSection()
+	require.NoError(t, err)
+	require.Equal(t, "Whether the bore is fit for new rings by the published limits in the table, none of them the maker's, is not settled; "+
+		"the measuring cannot tell: the taper (4.7 thou against 3.9 thou), past it as read, the gap of a new ring at the top (25.0 thou against 23.0 thou), past it as read; "+
+		"within them: the wear (5.6 thou against 7.9 thou), the ovality (1.7 thou against 3.9 thou).",
+		strings.ReplaceAll(s.Answer[0], "\u00a0", " "))
+	require.Contains(t, strings.Join(s.Questions, " "), "Will the engine as it is used do with new rings in this bore?")
+}
+
 // closing is how far the bore of a bush closes in, after Lamé: diameter of the
 // joint, interference, outside of the housing and bore of the bush in one unit,
 // moduli in GPa.
@@ -218,6 +231,8 @@ func TestBushesAndBoreSay(t *testing.T) {
 		{"readings of a hole far apart", strings.Replace(oneBush, "1.2502", "1.2602", 1), "lie further apart than they are good to", ""},
 		{"a bore by itself", oneBore, "worn by 10.0 thou", "rings say"},
 		{"a bore worn on one side of its limits", oneBore, "beyond the 24.0 thou", ""},
+		{"a bore of which it is settled", oneBore, "is not fit for new rings as it is; past them: the wear (10.0 thou against 8.2 thou), the taper (9.0 thou against 3.9 thou), the gap of a new ring at the top (38.8 thou against 24.0 thou); within them: the ovality (2.0 thou against 3.9 thou)", "the measuring cannot tell"},
+		{"a bore that is within", strings.NewReplacer("3.010", "3.0015", "3.008", "3.001").Replace(oneBore), "is fit for new rings in all that was measured; within them: the wear (1.5 thou against 8.2 thou)", "past them"},
 		{"one diameter and a piston", "[bore]\ndiameter = \"73 mm ± 0.01 mm\"\n[piston]\nskirt = [\"72.9 mm\"]\nskirt_good_to = \"0.01 mm\"\nmaterial = \"aluminium\"\n", "aluminium piston, skirt", "worn by"},
 		{"gaps that do not agree", oneBore + "[piston]\nring_gap_below = \"0.010 in ± 0.001 in\"\nring_gap_top = \"0.014 in ± 0.001 in\"\n", "they do not agree", "they agree"},
 		{"a piston that may seize", oneBore + "[piston]\nskirt = [\"2.999 in\"]\nskirt_good_to = \"0.0003 in\"\nmaterial = \"aluminium\"\nbore_material = \"grey cast iron\"\nbore_warm = \"90 °C\"\npiston_warm = \"250 °C\"\n", "may have no clearance left", ""},

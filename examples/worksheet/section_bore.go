@@ -26,7 +26,8 @@ type wornBore struct {
 	least  units.Length
 	most   units.Length
 	std    units.Length
-	has    bool // readings below and at the top
+	has    bool   // readings below and at the top
+	newGap length // of a new ring at the top of its travel
 }
 
 // boreSection answers whether the bore is fit for new rings, and whether ring
