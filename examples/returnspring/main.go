@@ -12,7 +12,6 @@ package main
 
 import (
 	_ "embed"
-	"errors"
 	"io"
 	"os"
 
@@ -36,12 +35,6 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		Name: "returnspring", About: about, Status: status, Reads: "room, demand and offers", Inside: "the springs",
 		Default: program.File{Name: "marrowdale.toml", Text: marrowdale}, Template: template,
 		SVG: "write the torque diagrams to this `file` too, -2.svg for the second",
-		Check: func(o program.Options) error {
-			if o.JSON && o.HTML != "" {
-				return errors.New("both -json and -html: give one of them")
-			}
-			return nil
-		},
 		WorkOut: func(f program.File) (program.Output, error) {
 			s, err := workOut(f.Name, f.Text)
 			return program.Sheet{Sheet: s}, err

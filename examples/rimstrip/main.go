@@ -105,6 +105,9 @@ func (o *options) check(page string) error {
 	if o.length() > 20*units.Metre || o.length() < 100*units.Millimetre {
 		return fmt.Errorf("a strip of %v: want from 100 mm to 20 m", o.length())
 	}
+	if o.from = strings.TrimSpace(o.from); o.from == "" {
+		return errors.New("-from: want the name of a mark, as in -from TDC")
+	}
 	if !(o.printed > 80*units.Millimetre && o.printed < 125*units.Millimetre) {
 		return fmt.Errorf("-printed %v: want what the 100 mm line measures, from 80 mm to 125 mm", o.printed)
 	}

@@ -29,6 +29,8 @@ func (p *Program) parse(args []string, stdout io.Writer) (Options, error) {
 		return o, err
 	case flags.NArg() > 0:
 		return o, p.stray(flags.Arg(0))
+	case o.JSON && o.HTML != "":
+		return o, errors.New("both -json and -html: give one of them")
 	case p.Check != nil:
 		return o, p.Check(o)
 	}

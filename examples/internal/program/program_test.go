@@ -131,8 +131,8 @@ func TestOwnWords(t *testing.T) {
 	p := demo()
 	p.Page, p.Stray = "a page with drawings", "use a flag"
 	p.Check = func(o Options) error {
-		if o.JSON && o.HTML != "" {
-			return errors.New("both -json and -html: give one of them")
+		if o.JSON {
+			return errors.New("no JSON today")
 		}
 		return nil
 	}
@@ -141,8 +141,10 @@ func TestOwnWords(t *testing.T) {
 	require.Contains(t, stdout.String(), "write a page with drawings to this file instead of text")
 	require.Equal(t, 2, p.Run([]string{"this"}, nil, &stdout, &stderr))
 	require.Equal(t, 2, p.Run([]string{"-json", "-html", "-"}, nil, &stdout, &stderr))
+	require.Equal(t, 2, p.Run([]string{"-json"}, nil, &stdout, &stderr))
 	require.Equal(t, "demo: \"this\": no arguments are read; use a flag; -h lists the flags\n"+
-		"demo: both -json and -html: give one of them; -h lists the flags\n", stderr.String())
+		"demo: both -json and -html: give one of them; -h lists the flags\n"+
+		"demo: no JSON today; -h lists the flags\n", stderr.String())
 }
 
 // Whatever cannot be written or read is told.
